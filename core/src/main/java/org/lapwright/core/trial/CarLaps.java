@@ -1,0 +1,17 @@
+package org.lapwright.core.trial;
+
+import java.util.List;
+import org.lapwright.core.laps.TimedRun;
+
+/**
+ * What a car has driven on a track in the set-up it has now.
+ *
+ * @param car its name
+ * @param runs its runs, oldest first
+ */
+public record CarLaps(String car, List<TimedRun> runs) {
+    /** Copies the list. */
+    public CarLaps {
+        runs = List.copyOf(runs);
+    }
+}

@@ -1,0 +1,11 @@
+package org.lapwright.core.trial;
+
+import org.lapwright.core.laps.TimedRun;
+
+/**
+ * A run and the side it was driven for.
+ *
+ * @param side before or after the change
+ * @param run its laps
+ */
+public record DrivenRun(Side side, TimedRun run) {}

@@ -1,0 +1,39 @@
+package org.lapwright.core.trial;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.lapwright.core.laps.Stint;
+
+/**
+ * Did the change help, and how sure is that.
+ *
+ * @param decision on pace
+ * @param difference after minus before; absent with too few laps
+ * @param consistency on scatter and offs; absent with too few laps
+ * @param needed how many more laps would settle it
+ * @param decidedAtLap laps driven when a live verdict would first have been reached
+ * @param before all laps before the change, pooled
+ * @param after all laps after the change, pooled
+ * @param runs the runs in the order driven
+ * @param working the numbers behind it; absent with too few laps
+ * @param caveats what to know beside it
+ */
+public record Verdict(
+        Decision decision,
+        Optional<Difference> difference,
+        Optional<Consistency> consistency,
+        LapsNeeded needed,
+        OptionalInt decidedAtLap,
+        Stint before,
+        Stint after,
+        List<JudgedRun> runs,
+        Optional<Working> working,
+        Set<Caveat> caveats) {
+    /** Copies the collections. */
+    public Verdict {
+        runs = List.copyOf(runs);
+        caveats = Set.copyOf(caveats);
+    }
+}
