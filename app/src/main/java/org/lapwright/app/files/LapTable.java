@@ -34,7 +34,8 @@ final class LapTable {
     private final Map<String, Map<Integer, RunSoFar>> sessions = new LinkedHashMap<>();
     private int laps;
 
-    private record Header(Map<String, Integer> columns, int time, String understoodAs, List<Question> questions) {
+    private record Header(
+            Map<String, Integer> columns, int width, int time, String understoodAs, List<Question> questions) {
         Optional<String> field(CsvRecord row, String column) {
             Integer at = columns.get(column);
             if (at == null || at >= row.getFieldCount()) {
@@ -126,6 +127,15 @@ final class LapTable {
                 : "";
         if (text.isEmpty()) {
             problems.add(new Problem(line, "", "No lap time in this line", "Fill in the column of lap times"));
+            return;
+        }
+        if (row.getFieldCount() > header.width()
+                && !row.getField(header.width()).isBlank()) {
+            problems.add(new Problem(
+                    line,
+                    String.join(",", row.getFields()),
+                    "has more columns than the first line",
+                    "With a decimal comma, separate the columns by ; or put the time in quotes"));
             return;
         }
         OptionalDouble seconds = LapTime.parse(text);
@@ -222,7 +232,8 @@ final class LapTable {
         for (String wanted : List.of(answer, TIME)) {
             int column = names.indexOf(wanted);
             if (column >= 0) {
-                return Optional.of(new Header(columns, column, "table with the column " + wanted, List.of()));
+                return Optional.of(
+                        new Header(columns, names.size(), column, "table with the column " + wanted, List.of()));
             }
         }
         if (withDecimals.isEmpty()) {
@@ -233,6 +244,7 @@ final class LapTable {
         List<Question> questions = withDecimals.size() > 1 ? List.of(whichColumn(names, withDecimals)) : List.of();
         return Optional.of(new Header(
                 columns,
+                names.size(),
                 column,
                 "table; no column lap_s, so the decimals in the column " + names.get(column) + " are the times",
                 questions));
@@ -274,7 +286,8 @@ final class LapTable {
         long semicolons = line.chars().filter(c -> c == ';').count();
         long tabs = line.chars().filter(c -> c == '\t').count();
         long commas = line.chars().filter(c -> c == ',').count();
-        if (tabs > semicolons && tabs > commas) {
+        if (tabs >= semicolons && tabs >= commas) {
+            // One column alone comes here too: a comma in it is a decimal mark.
             return '\t';
         }
         return semicolons > commas ? ';' : ',';

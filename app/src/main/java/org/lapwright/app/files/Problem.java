@@ -28,6 +28,7 @@ public record Problem(int line, String text, String what, String remedy) {
     public String sentence() {
         String where = line > 0 ? "Line " + line + ": " : "";
         String quoted = text.isEmpty() ? "" : "'" + text + "' ";
-        return where + quoted + what + "." + (remedy.isEmpty() ? "" : " " + remedy + ".");
+        String end = remedy.isEmpty() || remedy.endsWith("?") ? "" : ".";
+        return where + quoted + what + "." + (remedy.isEmpty() ? "" : " " + remedy + end);
     }
 }

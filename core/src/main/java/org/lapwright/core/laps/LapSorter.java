@@ -20,13 +20,18 @@ import java.util.Arrays;
  * <p>Under {@value #FEW} laps only what cannot be a lap is marked. The order of magnitude of the bounds is common
  * practice; their values were chosen on labelled streams.
  */
-final class LapSorter {
+public final class LapSorter {
     /** From this many laps on the full rules apply. */
-    static final int FEW = 6;
+    public static final int FEW = 6;
 
-    static final int REACH = 7;
-    static final double DOUBLE_SHARE = 0.6;
-    static final double OFF_SHARE = 0.12;
+    /** How many laps to either side the running pace looks at. */
+    public static final int REACH = 7;
+
+    /** The shorter row of a split lap is under this share of the pace. */
+    public static final double DOUBLE_SHARE = 0.6;
+
+    /** From this share over the pace on, a long lap is an off. */
+    public static final double OFF_SHARE = 0.12;
 
     private static final double LEAST_LIMIT = 0.06;
     private static final double GREATEST_LIMIT = 0.14;
@@ -42,10 +47,10 @@ final class LapSorter {
     /**
      * Sorts laps.
      *
-     * @param seconds lap times in the order driven, s, all positive
+     * @param seconds lap times in the order driven, s, all positive; not altered and not to be altered afterwards
      * @param startsRun whether each lap is the first of its run; as long as {@code seconds}
      */
-    LapSorter(double[] seconds, boolean[] startsRun) {
+    public LapSorter(double[] seconds, boolean[] startsRun) {
         this.seconds = seconds;
         this.startsRun = startsRun;
         this.pace = runningPace(seconds);
@@ -59,17 +64,18 @@ final class LapSorter {
         }
     }
 
-    LapKind kind(int lap) {
+    /** What a lap was. */
+    public LapKind kind(int lap) {
         return kinds[lap];
     }
 
     /** Pace around a lap, s. */
-    double pace(int lap) {
+    public double pace(int lap) {
         return pace[lap];
     }
 
     /** Slowest clean time around a lap, s. */
-    double limit(int lap) {
+    public double limit(int lap) {
         double share = Math.min(GREATEST_LIMIT, Math.max(LEAST_LIMIT, 5 * scatter / pace[lap]));
         return pace[lap] * (1 + share);
     }

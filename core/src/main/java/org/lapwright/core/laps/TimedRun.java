@@ -1,6 +1,7 @@
 package org.lapwright.core.laps;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Laps of one set-up on one lane, hands off the car, with the racer's word on single laps.
@@ -22,6 +23,16 @@ public record TimedRun(List<TimedLap> laps, List<Overrule> overrules) {
             laps[i] = new TimedLap(i + 1, seconds[i]);
         }
         return new TimedRun(List.of(laps), List.of());
+    }
+
+    /** The racer's word on a lap, if there is one; the last one if there are several. */
+    public Optional<Overrule> wordOn(int lap) {
+        for (int i = overrules.size() - 1; i >= 0; i--) {
+            if (overrules.get(i).lap() == lap) {
+                return Optional.of(overrules.get(i));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The first {@code count} laps of this run. */
