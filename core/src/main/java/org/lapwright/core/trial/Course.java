@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.lapwright.core.laps.LapSorter;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
+import org.lapwright.core.stats.RobustLocation;
 
 /**
  * The laps of a session in the order driven, as plain arrays, and which of them count after any number of laps.
@@ -91,19 +92,42 @@ final class Course {
     }
 
     /**
-     * The laps that count, laid out for the monitor.
+     * The laps that count, laid out with their log times.
      *
      * @param laps how many have been driven
      * @param counts which of them count
-     * @param layout where to write
      */
-    void layOut(int laps, boolean[] counts, Layout layout) {
-        layout.clear();
+    Layout layOut(int laps, boolean[] counts) {
+        int n = 0;
+        for (int i = 0; i < laps; i++) {
+            n += counts[i] ? 1 : 0;
+        }
+        double[] y = new double[n];
+        int[] runs = new int[n];
+        boolean[] sides = new boolean[n];
+        n = 0;
         for (int i = 0; i < laps; i++) {
             if (counts[i]) {
-                layout.add(run[i], after[i], Math.log(seconds[i]));
+                y[n] = Math.log(seconds[i]);
+                runs[n] = run[i];
+                sides[n++] = after[i];
             }
         }
+        return Layout.of(y, runs, sides);
+    }
+
+    /** Scatter that the clock's step alone gives, as a share of the lap; above 0. */
+    double leastScatter() {
+        return clockStepS() / Math.sqrt(12) / typicalLapS();
+    }
+
+    /** Scatter of one press of a button, as a share of the lap. */
+    double handNoise() {
+        return HandTimed.PRESS_S / typicalLapS();
+    }
+
+    private double typicalLapS() {
+        return seconds.length == 0 ? 1 : RobustLocation.median(seconds);
     }
 
     /** The step of the clock, s: the coarsest decimal step of which every lap is a multiple, at least a microsecond. */

@@ -1,7 +1,11 @@
 package org.lapwright.core.trial;
 
+import java.util.Arrays;
+import org.lapwright.core.stats.model.RunLayout;
+
 /**
- * The columns of the comparison, one row for each lap that counts, in the order driven.
+ * The columns of the comparison, one row for each lap that counts, in the order driven. Immutable by convention: the
+ * arrays are for reading.
  *
  * <p>Positions count the laps that stand, not the rows of the list, so that a lap that is left out moves nothing.
  */
@@ -12,73 +16,92 @@ final class Layout {
     /** Laps over which the warm-up of a run fades to 1/e. */
     static final double WARM_UP_LAPS = 3;
 
-    static final int LEVEL = 0;
     static final int DRIFT = 1;
     static final int WARM_UP = 2;
 
+    /** Level, drift, warm-up and last the effect: 1 for a lap after the change. */
+    private final double[][] columns;
+
     private final double[] y;
-    private final double[][] nuisance;
-    private final double[] after;
     private final int[] run;
     private final int[] position;
-    private int rows;
-    private int rowsAfter;
+    private final int rowsAfter;
 
-    Layout(int most) {
-        y = new double[most];
-        nuisance = new double[3][most];
-        after = new double[most];
-        run = new int[most];
-        position = new int[most];
+    private Layout(double[] y, int[] run, boolean[] after) {
+        int n = y.length;
+        this.y = y;
+        this.run = run;
+        this.position = new int[n];
+        this.columns = new double[4][n];
+        int later = 0;
+        for (int i = 0; i < n; i++) {
+            position[i] = i > 0 && run[i - 1] == run[i] ? position[i - 1] + 1 : 1;
+            columns[0][i] = 1;
+            columns[DRIFT][i] = i / DRIFT_LAPS;
+            columns[WARM_UP][i] = Math.exp(-(position[i] - 1) / WARM_UP_LAPS);
+            columns[3][i] = after[i] ? 1 : 0;
+            later += after[i] ? 1 : 0;
+        }
+        this.rowsAfter = later;
     }
 
-    void clear() {
-        rows = 0;
-        rowsAfter = 0;
+    /**
+     * Lays out laps.
+     *
+     * @param y a value for each lap, such as its log time
+     * @param run which run each lap belongs to; the laps of a run follow one another
+     * @param after whether each lap was driven after the change
+     */
+    static Layout of(double[] y, int[] run, boolean[] after) {
+        return new Layout(y, run, after);
     }
 
-    void add(int lapRun, boolean isAfter, double value) {
-        int i = rows++;
-        position[i] = i > 0 && run[i - 1] == lapRun ? position[i - 1] + 1 : 1;
-        run[i] = lapRun;
-        y[i] = value;
-        nuisance[LEVEL][i] = 1;
-        nuisance[DRIFT][i] = i / DRIFT_LAPS;
-        nuisance[WARM_UP][i] = Math.exp(-(position[i] - 1) / WARM_UP_LAPS);
-        after[i] = isAfter ? 1 : 0;
-        rowsAfter += isAfter ? 1 : 0;
+    /** The same laps with other values. */
+    Layout withValues(double[] values) {
+        boolean[] after = new boolean[rows()];
+        for (int i = 0; i < rows(); i++) {
+            after[i] = isAfter(i);
+        }
+        return new Layout(values, run, after);
     }
 
     int rows() {
-        return rows;
+        return y.length;
     }
 
     int rowsAfter() {
         return rowsAfter;
     }
 
-    /** Log lap times. */
+    boolean isAfter(int row) {
+        return columns[3][row] == 1;
+    }
+
     double[] y() {
         return y;
     }
 
-    /** Level, drift and warm-up. */
+    double[][] allColumns() {
+        return columns;
+    }
+
     double[][] nuisance() {
-        return nuisance;
+        return Arrays.copyOf(columns, 3);
     }
 
-    /** 1 for a lap after the change. */
-    double[] after() {
-        return after;
+    double[] effect() {
+        return columns[3];
     }
 
-    /** Which run each row belongs to. */
-    int[] run() {
-        return run;
+    int run(int row) {
+        return run[row];
     }
 
-    /** Place of each row in its run, from 1. */
-    int[] position() {
-        return position;
+    int position(int row) {
+        return position[row];
+    }
+
+    RunLayout runs() {
+        return RunLayout.of(run, position);
     }
 }
