@@ -13,8 +13,8 @@ final class RankSumDistribution {
         double[][] ways = new double[m + 1][top + 1];
         ways[0][0] = 1;
         for (int rank = 1; rank <= m + n; rank++) {
-            for (int k = Math.min(rank, m); k >= 1; k--) {
-                for (int u = rank - k; u <= top; u++) {
+            for (int k = Math.min(rank, m); k >= Math.max(1, rank - n); k--) {
+                for (int u = rank - k; u <= k * (rank - k); u++) {
                     ways[k][u] += ways[k - 1][u - (rank - k)];
                 }
             }

@@ -23,8 +23,8 @@ public final class TheilSen {
     /**
      * Fits a line. Pairs of points at the same x say nothing about the slope and are left out.
      *
-     * <p>Exact up to 1000 points in O(n²); beyond that the slope is within 1e-12 of the range of slopes between
-     * neighbours, in O(n log n).
+     * <p>Exact up to 1000 points in O(n²). Beyond that the slope is a median to within 1e-12 of the range of slopes
+     * between neighbours, in O(n log n); of an even number it may be any value between the two middle ones.
      *
      * @param x where the points lie, in any order
      * @param y their values, as many as {@code x}

@@ -17,7 +17,7 @@ import org.lapwright.core.stats.Samples;
  */
 public record RunGls(double phi, double gamma) {
     /** A sum of squares below this share of that of y is rounding error. */
-    private static final double ROUNDING = 1e-26;
+    static final double ROUNDING = 1e-26;
 
     /** Checks the covariance. */
     public RunGls {

@@ -12,6 +12,9 @@ final class RedrawnQn {
     /** Beyond so many values the pairs take too much room, and Q_n is found from the redrawn values. */
     private static final int PAIRS_UP_TO = 300;
 
+    /** Pairs added up before looking whether the rank is reached. */
+    private static final int STRIDE = 16;
+
     private final RunSample sample;
     private final int[] times;
     private final short[] left;
@@ -76,13 +79,30 @@ final class RedrawnQn {
         for (int count : times) {
             missing -= (long) count * (count - 1) / 2;
         }
-        double[] x = sample.sorted();
-        for (int pair = 0; missing > 0; pair++) {
-            missing -= (long) times[left[pair]] * times[right[pair]];
-            if (missing <= 0) {
-                return x[right[pair]] - x[left[pair]];
-            }
+        if (missing <= 0) {
+            return 0;
         }
-        return 0;
+        int pair = 0;
+        for (int found = 0; pair + STRIDE <= left.length; pair += STRIDE) {
+            found = times(pair, pair + STRIDE);
+            if (found >= missing) {
+                break;
+            }
+            missing -= found;
+        }
+        while (missing > times(pair, pair + 1)) {
+            missing -= times(pair, pair + 1);
+            pair++;
+        }
+        return sample.sorted()[right[pair]] - sample.sorted()[left[pair]];
+    }
+
+    /** How often the pairs of a range occur. */
+    private int times(int from, int to) {
+        int found = 0;
+        for (int pair = from; pair < to; pair++) {
+            found += times[left[pair]] * times[right[pair]];
+        }
+        return found;
     }
 }

@@ -40,4 +40,32 @@ class SequentialReferenceTest {
         c.checkAll(logE, "log_e");
         c.checkAll(halfWidth, "cs_half_width_in_se");
     }
+
+    /**
+     * Howard, Ramdas, McAuliffe and Sekhon 2021, Annals of Statistics 49(2), eq. (14); the values agree to 1e-12 with
+     * normal_mixture_bound of the authors' confseq library.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.05, bound_alpha_0.05", "0.10, bound_alpha_0.10", "0.01, bound_alpha_0.01"})
+    void robbinsMixture(double alpha, String name) {
+        ReferenceCase c = ReferenceCase.load("sequential-robbins-mixture");
+        RobbinsMixture mixture = RobbinsMixture.tightAt(c.input("v_opt"), c.input("alpha_opt"));
+        c.check(mixture.rho(), "rho");
+        c.checkAll(
+                Arrays.stream(c.inputs("v")).map(v -> mixture.bound(v, alpha)).toArray(), name);
+    }
+
+    /** Waudby-Smith, Arbour, Sinha, Kennedy and Ramdas 2024 (arXiv 2103.06476), theorem 2.2. */
+    @Test
+    void asymptoticConfidenceSequence() {
+        ReferenceCase c = ReferenceCase.load("sequential-asymptotic-cs");
+        double alpha = c.input("alpha");
+        RobbinsMixture mixture = RobbinsMixture.tightAt(c.input("t_opt"), alpha);
+        c.check(1 / mixture.rho(), "rho2");
+        c.checkAll(
+                Arrays.stream(c.inputs("t"))
+                        .map(t -> mixture.halfWidth((int) t, c.input("sigma"), alpha))
+                        .toArray(),
+                "margin");
+    }
 }
