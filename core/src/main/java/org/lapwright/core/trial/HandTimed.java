@@ -21,8 +21,14 @@ final class HandTimed {
     /** Standard deviation of one press, s. */
     static final double PRESS_S = 0.07;
 
+    private static final double TAMED_AT = 3;
+
+    /** Standard deviation of the drift over 60 laps that is reckoned with where too few runs can show it. */
+    private static final double DRIFT_BELIEF = 0.01;
+
     private static final int RUNS_FOR_DRIFT = 4;
-    private static final double LEAST_SHARE_OF_SCATTER = 0.3;
+    /** The press is only roughly known, so most of the scatter is always taken for the laps' own. */
+    private static final double LEAST_SHARE_OF_SCATTER = 0.7;
 
     private final NoisePrior prior;
     private final GroupSequentialBoundary boundary;
@@ -43,8 +49,8 @@ final class HandTimed {
     /** One run: mean log pace, its variance in squares of the scatter, drift column, side. */
     private record RunMean(double y, double variance, double drift, boolean after) {}
 
-    /** A weighted fit of the effect. */
-    private record Fit(double delta, double information, double chiSquare, int freedom) {}
+    /** A weighted fit of the effect; perDrift is what a unit of drift that is not in the model adds to it. */
+    private record Fit(double delta, double information, double chiSquare, int freedom, double perDrift) {}
 
     Optional<Look> look(Layout layout, int lapsDriven, Layout planned, Monitor.Result lapFit) {
         double[] about = Residuals.aboutRunMedians(layout, lapFit.residuals());
@@ -52,15 +58,17 @@ final class HandTimed {
         double floor = Math.max(LEAST_SHARE_OF_SCATTER * timed, 1e-6);
         double scatter = Math.sqrt(Math.max(floor * floor, timed * timed - 2 * pressShare * pressShare));
         double presses = 2 * (pressShare / scatter) * (pressShare / scatter);
-        List<RunMean> runs = runMeans(layout, lapFit.autocorrelation(), presses);
+        double warmUp = lapFit.fit().coefficient(Layout.WARM_UP);
+        List<RunMean> runs = runMeans(layout, tamed(layout.y(), lapFit.residuals(), timed), presses, warmUp);
         Fit fit = fit(runs);
         double plannedInformation =
-                fit(runMeans(planned, lapFit.autocorrelation(), presses)).information();
+                fit(runMeans(planned, planned.y(), presses, 0)).information();
         if (!(fit.information() > 0 && plannedInformation > 0)) {
             return Optional.empty();
         }
         double fromRuns = fit.freedom() >= 2 ? Math.sqrt(fit.chiSquare() / fit.freedom()) : 0;
-        double se = Math.max(scatter, fromRuns) / Math.sqrt(fit.information());
+        double drift = DRIFT_BELIEF * fit.perDrift();
+        double se = Math.hypot(Math.max(scatter, fromRuns) / Math.sqrt(fit.information()), drift);
         int freedom = Math.max(1, layout.rows() - runs.size() - 1);
         double fraction = fit.information() / plannedInformation;
         double half = RepeatedInterval.of(boundary, fraction, fit.delta(), se, freedom)
@@ -77,7 +85,22 @@ final class HandTimed {
                 half));
     }
 
-    private List<RunMean> runMeans(Layout layout, double phi, double presses) {
+    /** Log times with what is left beyond a few scatters cut off: a fault that the kinds missed must not move a mean. */
+    private static double[] tamed(double[] y, double[] residuals, double scatter) {
+        double most = TAMED_AT * Math.max(scatter, 1e-6);
+        double[] tamed = new double[y.length];
+        for (int i = 0; i < y.length; i++) {
+            tamed[i] = y[i] - residuals[i] + Math.max(-most, Math.min(most, residuals[i]));
+        }
+        return tamed;
+    }
+
+    /**
+     * The mean of each run with the warm-up taken out, since a run just begun is all warm-up. The prior's
+     * autocorrelation stands, because shared presses hide the laps' own.
+     */
+    private List<RunMean> runMeans(Layout layout, double[] y, double presses, double warmUp) {
+        double phi = prior.autocorrelation();
         List<RunMean> means = new ArrayList<>();
         int from = 0;
         for (int i = 1; i <= layout.rows(); i++) {
@@ -85,7 +108,7 @@ final class HandTimed {
                 int n = i - from;
                 double total = 0;
                 for (int k = from; k < i; k++) {
-                    total += Math.exp(layout.y()[k]);
+                    total += Math.exp(y[k] - warmUp * layout.nuisance()[Layout.WARM_UP][k]);
                 }
                 double variance = (1 + phi) / ((1 - phi) * n) + prior.runShare() + presses / ((double) n * n);
                 double middle = 0.5 * (from + i - 1) / Layout.DRIFT_LAPS;
@@ -116,11 +139,12 @@ final class HandTimed {
         remove(y, basis);
         double information = dot(effect, effect);
         if (information < 1e-12) {
-            return new Fit(0, 0, 0, 0);
+            return new Fit(0, 0, 0, 0, 0);
         }
         double delta = dot(effect, y) / information;
         double rest = Math.max(0, dot(y, y) - delta * delta * information);
-        return new Fit(delta, information, rest, runs.size() - basis.size() - 1);
+        double perDrift = runs.size() >= RUNS_FOR_DRIFT ? 0 : dot(effect, column(runs, RunMean::drift)) / information;
+        return new Fit(delta, information, rest, runs.size() - basis.size() - 1, perDrift);
     }
 
     private static double[] column(List<RunMean> runs, ToDoubleFunction<RunMean> value) {

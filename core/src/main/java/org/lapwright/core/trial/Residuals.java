@@ -1,6 +1,8 @@
 package org.lapwright.core.trial;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.lapwright.core.stats.RobustLocation;
 
 /** What is left of the laps after the pace fit, run by run. */
@@ -36,15 +38,18 @@ final class Residuals {
         return roots;
     }
 
-    /** The rows of one side. */
-    static double[] ofSide(Layout layout, double[] values, boolean afterSide) {
-        double[] side = new double[afterSide ? layout.rowsAfter() : layout.rows() - layout.rowsAfter()];
-        int n = 0;
-        for (int i = 0; i < layout.rows(); i++) {
-            if (layout.isAfter(i) == afterSide) {
-                side[n++] = values[i];
+    /** The values of one side, run by run. */
+    static double[][] runsOfSide(Layout layout, double[] values, boolean afterSide) {
+        List<double[]> runs = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= layout.rows(); i++) {
+            if (i == layout.rows() || layout.run(i) != layout.run(from)) {
+                if (layout.isAfter(from) == afterSide) {
+                    runs.add(Arrays.copyOfRange(values, from, i));
+                }
+                from = i;
             }
         }
-        return side;
+        return runs.toArray(double[][]::new);
     }
 }

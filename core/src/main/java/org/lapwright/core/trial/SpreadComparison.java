@@ -1,13 +1,24 @@
 package org.lapwright.core.trial;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import org.lapwright.core.laps.Stint;
+import org.lapwright.core.stats.Proportion;
 import org.lapwright.core.stats.RobustScale;
+import org.lapwright.core.stats.resampling.RunBootstrap;
+import org.lapwright.core.stats.resampling.RunSample;
 import org.lapwright.core.units.Interval;
 
 /** Puts together what a session says on consistency. */
 final class SpreadComparison {
     private static final int LEAST_LAPS_A_SIDE = 5;
+
+    /** The same laps always give the same interval. */
+    private static final long SEED = 20_240_229;
+
+    private static final int REPLICATES = 599;
 
     private SpreadComparison() {}
 
@@ -15,13 +26,15 @@ final class SpreadComparison {
         Layout layout = watch.layout();
         double[] about =
                 Residuals.aboutRunMedians(layout, watch.latest().orElseThrow().residuals());
-        double[] residualsBefore = Residuals.ofSide(layout, about, false);
-        double[] residualsAfter = Residuals.ofSide(layout, about, true);
+        double[][] runsBefore = Residuals.runsOfSide(layout, about, false);
+        double[][] runsAfter = Residuals.runsOfSide(layout, about, true);
+        Optional<RunBootstrap.ScaleRatio> ratio = ratio(runsBefore, runsAfter, watch.leastScatter(), alpha);
         return new Consistency(
                 decision(watch.spread().decision()),
-                ratio(residualsBefore, residualsAfter, watch.leastScatter()),
-                Optional.empty(),
-                new OffRates(rate(before), rate(after), alpha));
+                ratio.map(RunBootstrap.ScaleRatio::ratio),
+                ratio.map(found ->
+                        new Interval(found.interval().low(), found.interval().high())),
+                offs(before, after));
     }
 
     private static SteadyDecision decision(Decision onRoots) {
@@ -32,18 +45,28 @@ final class SpreadComparison {
         };
     }
 
-    private static Optional<Double> ratio(double[] before, double[] after, double leastScatter) {
-        if (before.length < LEAST_LAPS_A_SIDE || after.length < LEAST_LAPS_A_SIDE) {
-            return Optional.empty();
+    /** Absent where a side has too few laps, or scatters no more than its clock. */
+    private static Optional<RunBootstrap.ScaleRatio> ratio(
+            double[][] before, double[][] after, double leastScatter, double alpha) {
+        for (double[][] side : List.of(before, after)) {
+            double[] all = Arrays.stream(side).flatMapToDouble(Arrays::stream).toArray();
+            if (all.length < LEAST_LAPS_A_SIDE || RobustScale.qn(all) <= leastScatter) {
+                return Optional.empty();
+            }
         }
-        double spreadBefore = RobustScale.qn(before);
-        double spreadAfter = RobustScale.qn(after);
-        return spreadBefore < leastScatter || spreadAfter < leastScatter
-                ? Optional.empty()
-                : Optional.of(spreadAfter / spreadBefore);
+        RunBootstrap bootstrap = new RunBootstrap(REPLICATES, 1 - alpha);
+        return Optional.of(bootstrap.scaleRatio(
+                RunSample.of(before), RunSample.of(after), leastScatter, new SplittableRandom(SEED)));
     }
 
-    private static OffRates.Rate rate(Stint stint) {
-        return new OffRates.Rate(stint.offs(), stint.lapsDriven(), new Interval(0, 1));
+    private static OffRates offs(Stint before, Stint after) {
+        Proportion earlier = new Proportion(before.offs(), before.lapsDriven());
+        Proportion later = new Proportion(after.offs(), after.lapsDriven());
+        return new OffRates(rate(earlier), rate(later), earlier.fisherExact(later));
+    }
+
+    private static OffRates.Rate rate(Proportion offs) {
+        org.lapwright.core.stats.Interval wilson = offs.wilson(0.95);
+        return new OffRates.Rate(offs.count(), offs.trials(), new Interval(wilson.low(), wilson.high()));
     }
 }
