@@ -1,6 +1,5 @@
 package org.lapwright.core.stats;
 
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.hipparchus.distribution.continuous.BetaDistribution;
 import org.hipparchus.distribution.discrete.HypergeometricDistribution;
 import org.hipparchus.special.Beta;
@@ -94,16 +93,16 @@ public record Proportion(int count, int trials) {
         double centre = Math.asin(Math.sqrt((other.count + 0.5) / (other.trials + 1)));
         double reach = 5 / Math.sqrt(other.trials + 1);
         double logBeta = Beta.logBeta(other.count + 0.5, other.trials - other.count + 0.5);
-        double chance = new GaussIntegratorFactory()
-                .legendre(120, Math.max(0, centre - reach), Math.min(Math.PI / 2, centre + reach))
-                .integrate(theta -> {
+        double chance = Quadrature.integrate(
+                theta -> {
                     double sine = Math.sin(theta);
-                    double density = 2
-                            * Math.exp(power(sine, 2.0 * other.count)
-                                    + power(Math.cos(theta), 2.0 * (other.trials - other.count))
-                                    - logBeta);
-                    return density * (1 - mine.cumulativeProbability(sine * sine));
-                });
+                    double logDensity = power(sine, 2.0 * other.count)
+                            + power(Math.cos(theta), 2.0 * (other.trials - other.count))
+                            - logBeta;
+                    return 2 * Math.exp(logDensity) * (1 - mine.cumulativeProbability(sine * sine));
+                },
+                Math.max(0, centre - reach),
+                Math.min(Math.PI / 2, centre + reach));
         return Math.min(1, Math.max(0, chance));
     }
 

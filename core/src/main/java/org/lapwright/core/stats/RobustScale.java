@@ -104,7 +104,7 @@ public final class RobustScale {
      * @return h(h-1)/2 with h = n/2 + 1
      */
     static long qnRank(int n) {
-        long h = n / 2 + 1;
+        long h = n / 2 + 1L;
         return h * (h - 1) / 2;
     }
 

@@ -1,10 +1,10 @@
 package org.lapwright.core.stats.design;
 
 import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.hipparchus.analysis.solvers.BrentSolver;
 import org.hipparchus.special.Gamma;
 import org.lapwright.core.stats.NormalTail;
+import org.lapwright.core.stats.Quadrature;
 import org.lapwright.core.stats.StudentTail;
 
 /**
@@ -14,7 +14,6 @@ import org.lapwright.core.stats.StudentTail;
  * @param alpha allowed chance of a false alarm, both sides together, above 0 and below 1
  */
 public record TTestPower(double alpha) {
-    private static final int NODES = 200;
     private static final int EVALUATIONS = 500;
     private static final double LARGEST_GROUP = 1e7;
 
@@ -102,10 +101,11 @@ public record TTestPower(double alpha) {
     private static double noncentralTail(double t, double nu, double delta) {
         double reach = 10 / Math.sqrt(2 * nu);
         double logScale = Math.log(2) + nu / 2 * Math.log(nu / 2) - Gamma.logGamma(nu / 2);
-        double tail = new GaussIntegratorFactory()
-                .legendre(NODES, Math.max(0, 1 - reach), 1 + reach)
-                .integrate(u -> Math.exp(logScale + (nu - 1) * Math.log(u) - nu * u * u / 2)
-                        * NormalTail.probability(t * u - delta));
+        double tail = Quadrature.integrate(
+                u -> Math.exp(logScale + (nu - 1) * Math.log(u) - nu * u * u / 2)
+                        * NormalTail.probability(t * u - delta),
+                Math.max(0, 1 - reach),
+                1 + reach);
         return Math.min(1, tail);
     }
 }

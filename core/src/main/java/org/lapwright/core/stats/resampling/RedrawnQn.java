@@ -42,7 +42,7 @@ final class RedrawnQn {
             for (int b = a + 1; b < n; b++) {
                 i[pair] = (short) a;
                 j[pair] = (short) b;
-                keys[pair] = Double.doubleToRawLongBits(x[b] - x[a] + 0.0) & ~mask | pair;
+                keys[pair] = (Double.doubleToRawLongBits(x[b] - x[a] + 0.0) & ~mask) | pair;
                 pair++;
             }
         }
@@ -74,7 +74,7 @@ final class RedrawnQn {
     }
 
     private double rawQn(int drawn) {
-        long h = drawn / 2 + 1;
+        long h = drawn / 2 + 1L;
         long missing = h * (h - 1) / 2;
         for (int count : times) {
             missing -= (long) count * (count - 1) / 2;

@@ -20,6 +20,14 @@ import org.lapwright.core.stats.NormalTail;
 public record GroupSequentialBoundary(double alpha, double c, double b) {
     private static final double LEAST_ALPHA = 1e-6;
 
+    /** Checks the numbers; {@link #of} finds them. */
+    public GroupSequentialBoundary {
+        if (!(alpha > 0 && c > 0 && b > 0 && c < Double.POSITIVE_INFINITY && b < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(
+                    "boundary of α = %s, c = %s, b = %s; all must be above 0 and finite".formatted(alpha, c, b));
+        }
+    }
+
     /**
      * The boundary for an allowed chance of a false alarm.
      *

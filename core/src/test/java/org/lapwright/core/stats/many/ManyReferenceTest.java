@@ -91,7 +91,7 @@ class ManyReferenceTest {
         ReferenceCase c = ReferenceCase.load("multiple-bh1995");
         double[] adjusted = FalseDiscovery.adjusted(c.inputs("p"));
         c.checkAll(adjusted, "bh");
-        c.check(DoubleStream.of(adjusted).filter(p -> p <= 0.05).count(), "rejected_bh_0.05");
+        c.check((double) DoubleStream.of(adjusted).filter(p -> p <= 0.05).count(), "rejected_bh_0.05");
     }
 
     /** Wang and Ramdas 2022 (e-BH) and Xu and Ramdas 2024 (e-LOND). */

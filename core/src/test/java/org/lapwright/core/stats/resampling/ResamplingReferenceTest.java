@@ -20,7 +20,7 @@ class ResamplingReferenceTest {
         RunPermutation test =
                 RunPermutation.of(c.inputs("a_run_medians"), c.inputs("b_run_medians"), new SplittableRandom(1));
         c.check(test.difference(), "observed");
-        c.check(test.labellings(), "labellings");
+        c.check((double) test.labellings(), "labellings");
         c.check(test.twoSided(), "p_two_sided");
         c.check(test.lower(), "p_b_smaller");
         c.check(test.leastTwoSided(), "smallest_possible_two_sided_p");

@@ -23,7 +23,17 @@ class MonitorReferenceTest {
     private static final String[] ARM = CASE.inputTexts("arm");
 
     /** The design of some of the 32 laps: level, drift, warm-up, and 1 on the laps after the change. */
-    private record Design(RunLayout layout, double[][] x, double[] z) {
+    private static final class Design {
+        private final RunLayout layout;
+        private final double[][] x;
+        private final double[] z;
+
+        private Design(RunLayout layout, double[][] x, double[] z) {
+            this.layout = layout;
+            this.x = x;
+            this.z = z;
+        }
+
         static Design of(int[] laps) {
             int[] run = Arrays.stream(laps).map(i -> (int) RUN[i]).toArray();
             int[] position = Arrays.stream(laps).map(i -> (int) LAP_IN_RUN[i]).toArray();
@@ -59,7 +69,7 @@ class MonitorReferenceTest {
         double[] y = Arrays.stream(laps).mapToDouble(i -> Math.log(seconds[i])).toArray();
         RunGls gls = new RunGls(phi, gamma);
         RunGlsFit.Effect fit =
-                gls.fit(design.layout(), design.x(), design.z(), y).effect().orElseThrow();
+                gls.fit(design.layout, design.x, design.z, y).effect().orElseThrow();
         CASE.check(fit.n(), look, "n");
         CASE.check(fit.p(), look, "p");
         CASE.check(fit.nu(), look, "nu");
@@ -69,8 +79,8 @@ class MonitorReferenceTest {
         CASE.check(fit.sigma(), look, "sigma");
         CASE.check(fit.se(), look, "se");
         CASE.check(fit.t(), look, "t");
-        assertThat(gls.information(design.layout(), design.x(), design.z())).isEqualTo(fit.s());
-        double planned = gls.information(plan.layout(), plan.x(), plan.z());
+        assertThat(gls.information(design.layout, design.x, design.z)).isEqualTo(fit.s());
+        double planned = gls.information(plan.layout, plan.x, plan.z);
         CASE.check(planned, look, "s_plan");
         checkDecision(look, fit, fit.s() / planned);
     }
