@@ -1,0 +1,276 @@
+package org.lapwright.app.store;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.Query;
+import org.jdbi.v3.core.statement.SqlStatement;
+import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.SavedComparison;
+import org.lapwright.core.laps.Overrule;
+import org.lapwright.core.laps.TimedLap;
+import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.trial.Difference;
+import org.lapwright.core.trial.DrivenRun;
+import org.lapwright.core.trial.RunPlan;
+import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.units.Interval;
+
+/** Writes one comparison with everything that belongs to it, inside a transaction that is open already. */
+final class ComparisonWriter {
+    private final Handle handle;
+    private final long at;
+
+    /** A row that goes by a name. */
+    private record Named(long id, String name) {}
+
+    /** Where a comparison was driven and by whom; lane and driver may be unnamed. */
+    private record Place(Named track, Optional<Named> lane, Optional<Named> driver) {
+        <T extends SqlStatement<T>> T bindTo(T statement) {
+            return statement
+                    .bind("track", track.id())
+                    .bind("lane", lane.map(Named::id).orElse(null))
+                    .bind("driver", driver.map(Named::id).orElse(null));
+        }
+    }
+
+    /** The set-ups on either side of a change. */
+    private record SetUps(long before, long after) {
+        long of(Side side) {
+            return side == Side.BEFORE ? before : after;
+        }
+    }
+
+    /** A writer of what happened at a time, in microseconds since 1970. */
+    ComparisonWriter(Handle handle, long at) {
+        this.handle = handle;
+        this.at = at;
+    }
+
+    /** The number of the comparison that this key has saved already. */
+    Optional<Long> alreadyKept(String request) {
+        return handle.createQuery("SELECT comparison_id FROM request_key WHERE request = :request")
+                .bind("request", request)
+                .mapTo(Long.class)
+                .findOne();
+    }
+
+    /**
+     * Writes the comparison.
+     *
+     * @param kept checked by {@link Intake}
+     * @param verdict as it was shown
+     * @param shown the same as JSON
+     * @param request a key that is not used yet
+     */
+    SavedComparison keep(KeptComparison kept, Verdict verdict, String shown, String request) {
+        Named car = car(kept);
+        Named track = track(kept.track());
+        Place place = new Place(track, lane(track, kept.lane()), driver(kept.driver()));
+        SetUps setUps = setUps(car, kept.change());
+        long id = addComparison(kept, car, place, setUps);
+        addRuns(id, kept.session().runs(), place, setUps);
+        addVerdict(id, verdict, shown);
+        handle.createUpdate("INSERT INTO request_key (request, comparison_id, used_at) VALUES (:request, :id, :at)")
+                .bind("request", request)
+                .bind("id", id)
+                .bind("at", at)
+                .execute();
+        return new SavedComparison(
+                id,
+                Intake.instant(at),
+                Intake.named(
+                        kept,
+                        car.name(),
+                        track.name(),
+                        place.lane().map(Named::name).orElse(""),
+                        place.driver().map(Named::name).orElse("")));
+    }
+
+    private Named car(KeptComparison kept) {
+        return findOrAdd(
+                "SELECT id, name FROM car WHERE name_key = :key AND example = :example",
+                "INSERT INTO car (name, name_key, example, created_at) VALUES (:name, :key, :example, :at)"
+                        + " RETURNING id, name",
+                kept.car(),
+                Map.of("example", kept.example()));
+    }
+
+    private Named track(String name) {
+        return findOrAdd(
+                "SELECT id, name FROM track WHERE name_key = :key",
+                "INSERT INTO track (name, name_key, created_at) VALUES (:name, :key, :at) RETURNING id, name",
+                name,
+                Map.of());
+    }
+
+    private Optional<Named> lane(Named track, String name) {
+        return named(name)
+                .map(given -> findOrAdd(
+                        "SELECT id, name FROM lane WHERE track_id = :track AND name_key = :key",
+                        "INSERT INTO lane (track_id, name, name_key, created_at) VALUES (:track, :name, :key, :at)"
+                                + " RETURNING id, name",
+                        given,
+                        Map.of("track", track.id())));
+    }
+
+    private Optional<Named> driver(String name) {
+        return named(name)
+                .map(given -> findOrAdd(
+                        "SELECT id, name FROM driver WHERE name_key = :key",
+                        "INSERT INTO driver (name, name_key, created_at) VALUES (:name, :key, :at)"
+                                + " RETURNING id, name",
+                        given,
+                        Map.of()));
+    }
+
+    private static Optional<String> named(String name) {
+        return name.isEmpty() ? Optional.empty() : Optional.of(name);
+    }
+
+    private Named findOrAdd(String find, String add, String name, Map<String, ?> more) {
+        return one(handle.createQuery(find).bindMap(more), name)
+                .or(() -> one(
+                        handle.createQuery(add).bindMap(more).bind("name", name).bind("at", at), name))
+                .orElseThrow();
+    }
+
+    private static Optional<Named> one(Query query, String name) {
+        return query.bind("key", NameKey.of(name))
+                .map((row, context) -> new Named(row.getLong("id"), row.getString("name")))
+                .findOne();
+    }
+
+    /** The set-up that the car has now, and the one that the change makes of it. */
+    private SetUps setUps(Named car, String change) {
+        long before = handle.createQuery(ComparisonReader.PRESENT_SET_UP)
+                .bind("car", car.id())
+                .mapTo(Long.class)
+                .findOne()
+                .orElseGet(() -> addSetUp(car, Optional.empty(), "first", ""));
+        return new SetUps(before, addSetUp(car, Optional.of(before), "other", change));
+    }
+
+    private long addSetUp(Named car, Optional<Long> parent, String kind, String note) {
+        return handle.createQuery("INSERT INTO set_up (car_id, parent_id, kind, note, created_at)"
+                        + " VALUES (:car, :parent, :kind, :note, :at) RETURNING id")
+                .bind("car", car.id())
+                .bind("parent", parent.orElse(null))
+                .bind("kind", kind)
+                .bind("note", note)
+                .bind("at", at)
+                .mapTo(Long.class)
+                .one();
+    }
+
+    private long addComparison(KeptComparison kept, Named car, Place place, SetUps setUps) {
+        TrialSettings settings = kept.settings();
+        return place.bindTo(handle.createQuery("""
+                        INSERT INTO comparison (car_id, before_set_up_id, after_set_up_id, stays, track_id, lane_id,
+                            driver_id, example, alpha, level_margin, hand_timed, plan, prior_autocorrelation,
+                            prior_autocorrelation_laps, prior_run_share, prior_sessions, saved_at)
+                        VALUES (:car, :before, :after, :stays, :track, :lane, :driver, :example, :alpha, :margin, :byHand,
+                            :plan, :autocorrelation, :autocorrelationLaps, :runShare, :sessions, :at)
+                        RETURNING id"""))
+                .bind("car", car.id())
+                .bind("before", setUps.before())
+                .bind("after", setUps.after())
+                .bind("stays", kept.stays().code())
+                .bind("example", kept.example())
+                .bind("alpha", settings.alpha())
+                .bind("margin", settings.levelMargin())
+                .bind("byHand", settings.handTimed())
+                .bind("plan", settings.plan().map(RunPlan::text).orElse(null))
+                .bind("autocorrelation", settings.prior().autocorrelation())
+                .bind("autocorrelationLaps", settings.prior().autocorrelationLaps())
+                .bind("runShare", settings.prior().runShare())
+                .bind("sessions", settings.prior().sessions())
+                .bind("at", at)
+                .mapTo(Long.class)
+                .one();
+    }
+
+    private void addRuns(long comparison, List<DrivenRun> runs, Place place, SetUps setUps) {
+        PreparedBatch laps = handle.prepareBatch("INSERT INTO raw_lap (run_id, position, lap_number, seconds)"
+                + " VALUES (:run, :position, :number, :seconds)");
+        PreparedBatch words =
+                handle.prepareBatch("INSERT INTO overrule (run_id, position, lap_number, kind, reason, said_at)"
+                        + " VALUES (:run, :position, :number, :kind, :reason, :at)");
+        for (int i = 0; i < runs.size(); i++) {
+            DrivenRun driven = runs.get(i);
+            long run = addRun(place, setUps.of(driven.side()));
+            handle.createUpdate("INSERT INTO comparison_run (comparison_id, position, side, run_id)"
+                            + " VALUES (:comparison, :position, :side, :run)")
+                    .bind("comparison", comparison)
+                    .bind("position", i)
+                    .bind("side", driven.side().code())
+                    .bind("run", run)
+                    .execute();
+            addTo(laps, words, run, driven.run());
+        }
+        laps.execute();
+        words.execute();
+    }
+
+    private long addRun(Place place, long setUp) {
+        return place.bindTo(handle.createQuery("INSERT INTO run (set_up_id, track_id, lane_id, driver_id, saved_at)"
+                        + " VALUES (:setUp, :track, :lane, :driver, :at) RETURNING id"))
+                .bind("setUp", setUp)
+                .bind("at", at)
+                .mapTo(Long.class)
+                .one();
+    }
+
+    private void addTo(PreparedBatch laps, PreparedBatch words, long run, TimedRun timed) {
+        for (int i = 0; i < timed.laps().size(); i++) {
+            TimedLap lap = timed.laps().get(i);
+            laps.bind("run", run)
+                    .bind("position", i)
+                    .bind("number", lap.number())
+                    .bind("seconds", lap.seconds())
+                    .add();
+        }
+        for (int i = 0; i < timed.overrules().size(); i++) {
+            Overrule word = timed.overrules().get(i);
+            words.bind("run", run)
+                    .bind("position", i)
+                    .bind("number", word.lap())
+                    .bind("kind", word.kind().code())
+                    .bind("reason", word.reason())
+                    .bind("at", at)
+                    .add();
+        }
+    }
+
+    private void addVerdict(long comparison, Verdict verdict, String shown) {
+        Optional<Interval> interval = verdict.difference().map(Difference::intervalS);
+        handle.createUpdate("""
+                        INSERT INTO verdict (comparison_id, decision, difference_s, low_s, high_s, confidence, steadiness,
+                            decided_at_lap, shown, shown_at)
+                        VALUES (:comparison, :decision, :difference, :low, :high, :confidence, :steadiness, :decidedAt,
+                            :shown, :at)""")
+                .bind("comparison", comparison)
+                .bind("decision", verdict.decision().code())
+                .bind(
+                        "difference",
+                        verdict.difference().map(Difference::seconds).orElse(null))
+                .bind("low", interval.map(Interval::low).orElse(null))
+                .bind("high", interval.map(Interval::high).orElse(null))
+                .bind(
+                        "confidence",
+                        verdict.difference().map(Difference::confidence).orElse(null))
+                .bind(
+                        "steadiness",
+                        verdict.consistency().map(it -> it.decision().code()).orElse(null))
+                .bind(
+                        "decidedAt",
+                        verdict.decidedAtLap().stream().boxed().findFirst().orElse(null))
+                .bind("shown", shown)
+                .bind("at", at)
+                .execute();
+    }
+}

@@ -1,0 +1,139 @@
+package org.lapwright.app.store;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.core.laps.Overrule;
+import org.lapwright.core.trial.DrivenRun;
+import org.lapwright.core.trial.NoisePrior;
+import org.lapwright.core.trial.TrialSettings;
+
+/**
+ * What every store asks before it takes a comparison, so that whatever is taken comes back unchanged.
+ *
+ * <p>Control characters and halves of surrogate pairs are refused by name and place: databases lose them.
+ */
+final class Intake {
+    private static final int KEY_LENGTH = 80;
+
+    private Intake() {}
+
+    /**
+     * The comparison as it will come back: no text that a database loses, no negative zero.
+     *
+     * @throws IllegalArgumentException that says which text holds what, and where
+     */
+    static KeptComparison checked(KeptComparison comparison) {
+        requireName(comparison.car(), "name of the car");
+        requireName(comparison.track(), "name of the track");
+        requireName(comparison.lane(), "name of the lane");
+        requireName(comparison.driver(), "name of the driver");
+        requireNote(comparison.change(), "note on the change");
+        List<DrivenRun> runs = comparison.session().runs();
+        for (int i = 0; i < runs.size(); i++) {
+            for (Overrule word : runs.get(i).run().overrules()) {
+                requireNote(word.reason(), "reason for lap %d of run %d".formatted(word.lap(), i + 1));
+            }
+        }
+        return new KeptComparison(
+                comparison.car(),
+                comparison.track(),
+                comparison.lane(),
+                comparison.driver(),
+                comparison.change(),
+                comparison.stays(),
+                comparison.session(),
+                withoutNegativeZero(comparison.settings()),
+                comparison.example());
+    }
+
+    /** The comparison under the names that were kept first: "dunlin" is filed under "Dunlin". */
+    static KeptComparison named(KeptComparison comparison, String car, String track, String lane, String driver) {
+        return new KeptComparison(
+                car,
+                track,
+                lane,
+                driver,
+                comparison.change(),
+                comparison.stays(),
+                comparison.session(),
+                comparison.settings(),
+                comparison.example());
+    }
+
+    /** A request key that can be kept. */
+    static String requestKey(String key) {
+        requireName(key, "request key");
+        if (key.isEmpty() || key.length() > KEY_LENGTH) {
+            throw new IllegalArgumentException(
+                    "request key has %d characters; it must have 1 to %d".formatted(key.length(), KEY_LENGTH));
+        }
+        return key;
+    }
+
+    /** Microseconds since 1970, as times are kept. */
+    static long micros(Instant at) {
+        try {
+            return ChronoUnit.MICROS.between(Instant.EPOCH, at);
+        } catch (ArithmeticException | DateTimeException e) {
+            throw new IllegalArgumentException("time is " + at + "; it must be within 290,000 years of 1970", e);
+        }
+    }
+
+    /** The time that was kept as microseconds since 1970. */
+    static Instant instant(long micros) {
+        return Instant.EPOCH.plus(micros, ChronoUnit.MICROS);
+    }
+
+    /** For a number that no comparison has. */
+    static IllegalArgumentException noComparison(long id) {
+        return new IllegalArgumentException("there is no comparison number " + id + " in this garage");
+    }
+
+    private static TrialSettings withoutNegativeZero(TrialSettings settings) {
+        NoisePrior prior = settings.prior();
+        return new TrialSettings(
+                settings.alpha(),
+                settings.levelMargin() + 0.0,
+                settings.handTimed(),
+                settings.plan(),
+                new NoisePrior(
+                        prior.autocorrelation() + 0.0,
+                        prior.autocorrelationLaps() + 0.0,
+                        prior.runShare() + 0.0,
+                        prior.sessions()));
+    }
+
+    private static void requireName(String text, String name) {
+        requireKeepable(text, name, "");
+    }
+
+    /** Notes may have several lines. */
+    private static void requireNote(String text, String name) {
+        requireKeepable(text, name, "\n\r\t");
+    }
+
+    private static void requireKeepable(String text, String name, String allowedControls) {
+        for (int i = 0; i < text.length(); i++) {
+            char unit = text.charAt(i);
+            if (Character.isISOControl(unit) && allowedControls.indexOf(unit) < 0) {
+                throw unkeepable(name, i, "the control character", unit);
+            }
+            boolean pair = Character.isHighSurrogate(unit)
+                    && i + 1 < text.length()
+                    && Character.isLowSurrogate(text.charAt(i + 1));
+            if (pair) {
+                i++;
+            } else if (Character.isSurrogate(unit)) {
+                throw unkeepable(name, i, "half of the character pair", unit);
+            }
+        }
+    }
+
+    private static IllegalArgumentException unkeepable(String name, int place, String what, char unit) {
+        return new IllegalArgumentException(
+                "%s holds %s U+%04X as its character %d; leave it out".formatted(name, what, (int) unit, place + 1));
+    }
+}

@@ -1,0 +1,215 @@
+package org.lapwright.app.store;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.lapwright.app.usecase.GarageStore;
+import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.SavedComparison;
+import org.lapwright.app.usecase.StoreException;
+import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.trial.CarLaps;
+import org.lapwright.core.trial.DrivenRun;
+import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.Verdict;
+
+/** A garage that lives as long as the program: for trying things out, and the plain statement of what a store does. */
+public final class MemoryGarage implements GarageStore {
+    private final Map<String, String> names = new HashMap<>();
+    private final Map<Long, Entry> entries = new TreeMap<>();
+    private final Map<String, Long> requests = new HashMap<>();
+    private long setUps;
+    private boolean closed;
+
+    /**
+     * A comparison on record.
+     *
+     * @param carKey which car, as a key
+     * @param before number of the set-up before the change
+     * @param after number of the set-up with it
+     */
+    private record Entry(SavedComparison saved, String carKey, long before, long after, boolean archived) {
+        KeptComparison kept() {
+            return saved.kept();
+        }
+
+        long setUp(Side side) {
+            return side == Side.BEFORE ? before : after;
+        }
+
+        boolean isOn(String track) {
+            return NameKey.of(kept().track()).equals(NameKey.of(track));
+        }
+
+        Entry archived(boolean now) {
+            return new Entry(saved, carKey, before, after, now);
+        }
+    }
+
+    /** An empty garage. */
+    public MemoryGarage() {}
+
+    @Override
+    public synchronized SavedComparison keep(
+            KeptComparison comparison, Verdict verdict, String requestKey, Instant at) {
+        requireOpen();
+        KeptComparison checked = Intake.checked(comparison);
+        String request = Intake.requestKey(requestKey);
+        Instant savedAt = Intake.instant(Intake.micros(at));
+        Long already = requests.get(request);
+        if (already != null) {
+            return entry(already).saved();
+        }
+        KeptComparison named = named(checked);
+        String carKey = carKey(named.car(), named.example());
+        long before =
+                latest(carKey).map(entry -> entry.setUp(entry.kept().stays())).orElseGet(() -> ++setUps);
+        SavedComparison saved = new SavedComparison(entries.size() + 1L, savedAt, named);
+        entries.put(saved.id(), new Entry(saved, carKey, before, ++setUps, false));
+        requests.put(request, saved.id());
+        return saved;
+    }
+
+    @Override
+    public synchronized List<SavedComparison> comparisons() {
+        requireOpen();
+        return visible().stream()
+                .map(Entry::saved)
+                .sorted(Comparator.comparing(SavedComparison::savedAt)
+                        .thenComparing(SavedComparison::id)
+                        .reversed())
+                .toList();
+    }
+
+    @Override
+    public synchronized Optional<SavedComparison> comparison(long id) {
+        requireOpen();
+        return Optional.ofNullable(entries.get(id)).map(Entry::saved);
+    }
+
+    @Override
+    public synchronized List<String> tracks() {
+        return comparisons().stream()
+                .filter(saved -> saved.kept().session().laps() > 0)
+                .map(saved -> saved.kept().track())
+                .distinct()
+                .toList();
+    }
+
+    @Override
+    public synchronized List<CarLaps> lapsOnTrack(String track) {
+        requireOpen();
+        Map<String, CarOnTrack> cars = new LinkedHashMap<>();
+        for (Entry entry : visible()) {
+            if (entry.isOn(track)) {
+                CarOnTrack car = cars.computeIfAbsent(
+                        entry.carKey(),
+                        key -> new CarOnTrack(entry.kept().car(), entry.kept().example(), new ArrayList<>()));
+                car.runs().addAll(runsOf(entry, presentSetUp(entry.carKey())));
+            }
+        }
+        cars.values().removeIf(car -> car.runs().isEmpty());
+        return CarOnTrack.shown(cars.values());
+    }
+
+    @Override
+    public synchronized boolean isExample(String car) {
+        requireOpen();
+        boolean own = visible().stream().anyMatch(entry -> entry.carKey().equals(carKey(car, false)));
+        boolean example =
+                entries.values().stream().anyMatch(entry -> entry.carKey().equals(carKey(car, true)));
+        return example && !own;
+    }
+
+    @Override
+    public synchronized void archive(long id, Instant at) {
+        requireOpen();
+        entries.put(id, entry(id).archived(true));
+    }
+
+    @Override
+    public synchronized void restore(long id) {
+        requireOpen();
+        entries.put(id, entry(id).archived(false));
+    }
+
+    @Override
+    public synchronized void archiveExample(Instant at) {
+        requireOpen();
+        entries.replaceAll((id, entry) -> entry.kept().example() ? entry.archived(true) : entry);
+    }
+
+    @Override
+    public synchronized void restoreExample() {
+        requireOpen();
+        entries.replaceAll((id, entry) -> entry.kept().example() ? entry.archived(false) : entry);
+    }
+
+    @Override
+    public synchronized ExampleState exampleState() {
+        requireOpen();
+        if (entries.values().stream().noneMatch(entry -> entry.kept().example())) {
+            return ExampleState.ABSENT;
+        }
+        return visible().stream().anyMatch(entry -> entry.kept().example()) ? ExampleState.SHOWN : ExampleState.REMOVED;
+    }
+
+    @Override
+    public synchronized void close() {
+        closed = true;
+    }
+
+    private void requireOpen() {
+        if (closed) {
+            throw new StoreException("The garage is closed. Nothing was changed. Start Lapwright again.");
+        }
+    }
+
+    private Entry entry(long id) {
+        return Optional.ofNullable(entries.get(id)).orElseThrow(() -> Intake.noComparison(id));
+    }
+
+    private List<Entry> visible() {
+        return entries.values().stream().filter(entry -> !entry.archived()).toList();
+    }
+
+    private Optional<Entry> latest(String carKey) {
+        return visible().stream().filter(entry -> entry.carKey().equals(carKey)).reduce((older, newer) -> newer);
+    }
+
+    private long presentSetUp(String carKey) {
+        return latest(carKey).map(entry -> entry.setUp(entry.kept().stays())).orElse(0L);
+    }
+
+    private static List<TimedRun> runsOf(Entry entry, long setUp) {
+        return entry.kept().session().runs().stream()
+                .filter(run -> entry.setUp(run.side()) == setUp)
+                .map(DrivenRun::run)
+                .toList();
+    }
+
+    private static String carKey(String car, boolean example) {
+        return (example ? "example car " : "car ") + NameKey.of(car);
+    }
+
+    private KeptComparison named(KeptComparison kept) {
+        String trackKey = NameKey.of(kept.track());
+        return Intake.named(
+                kept,
+                firstSpelling(carKey(kept.car(), kept.example()), kept.car()),
+                firstSpelling("track " + trackKey, kept.track()),
+                firstSpelling("lane " + trackKey + '\n' + NameKey.of(kept.lane()), kept.lane()),
+                firstSpelling("driver " + NameKey.of(kept.driver()), kept.driver()));
+    }
+
+    private String firstSpelling(String key, String name) {
+        String first = names.putIfAbsent(key, name);
+        return first == null ? name : first;
+    }
+}

@@ -1,0 +1,154 @@
+package org.lapwright.app.store;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import org.jdbi.v3.core.statement.Update;
+import org.lapwright.app.usecase.GarageStore;
+import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.SavedComparison;
+import org.lapwright.app.usecase.StoreException;
+import org.lapwright.core.trial.CarLaps;
+import org.lapwright.core.trial.Verdict;
+
+/**
+ * The garage in one SQLite file. What {@link #keep} has returned is on disk.
+ *
+ * <p>One connection writes, one reads beside it; each serves one thread at a time. Any number of threads may call.
+ */
+public final class SqliteGarage implements GarageStore {
+    private final SqliteFaults faults;
+    private final SqliteLink writing;
+    private final SqliteLink reading;
+
+    private SqliteGarage(SqliteDatabase database) {
+        this.faults = new SqliteFaults(database.file());
+        this.writing = SqliteLink.forWriting(database::writer, faults);
+        this.reading = SqliteLink.forReading(database::reader, faults);
+    }
+
+    /**
+     * Opens the garage in a file, or makes a new one; an older one is backed up and upgraded.
+     *
+     * @param file the file; its folder has to be there
+     * @throws StoreException if it cannot be used: damaged, foreign, of a newer version, locked, not to be written
+     */
+    public static SqliteGarage open(Path file) {
+        return open(SqliteDatabase.of(file), SqliteSchema.SHIPPED);
+    }
+
+    static SqliteGarage open(SqliteDatabase database, SqliteSchema schema) {
+        new SqliteOpening(database, schema).prepare();
+        return new SqliteGarage(database);
+    }
+
+    @Override
+    public SavedComparison keep(KeptComparison comparison, Verdict verdict, String requestKey, Instant at) {
+        KeptComparison checked = Intake.checked(comparison);
+        String request = Intake.requestKey(requestKey);
+        long micros = Intake.micros(at);
+        String shown = VerdictJson.write(verdict);
+        return writing.inTransaction(handle -> {
+            ComparisonWriter writer = new ComparisonWriter(handle, micros);
+            return writer.alreadyKept(request)
+                    .map(id -> sound(
+                            () -> new ComparisonReader(handle).numbered(id).orElseThrow()))
+                    .orElseGet(() -> writer.keep(checked, verdict, shown, request));
+        });
+    }
+
+    @Override
+    public List<SavedComparison> comparisons() {
+        return read(ComparisonReader::visible);
+    }
+
+    @Override
+    public Optional<SavedComparison> comparison(long id) {
+        return read(reader -> reader.numbered(id));
+    }
+
+    @Override
+    public List<String> tracks() {
+        return read(ComparisonReader::tracks);
+    }
+
+    @Override
+    public List<CarLaps> lapsOnTrack(String track) {
+        return read(reader -> reader.lapsOnTrack(track));
+    }
+
+    @Override
+    public boolean isExample(String car) {
+        return read(reader -> reader.isExample(car));
+    }
+
+    @Override
+    public void archive(long id, Instant at) {
+        long micros = Intake.micros(at);
+        requireFound(
+                id,
+                update(
+                        "UPDATE comparison SET archived_at = COALESCE(archived_at, :at) WHERE id = :id",
+                        change -> change.bind("at", micros).bind("id", id)));
+    }
+
+    @Override
+    public void restore(long id) {
+        requireFound(
+                id, update("UPDATE comparison SET archived_at = NULL WHERE id = :id", change -> change.bind("id", id)));
+    }
+
+    @Override
+    public void archiveExample(Instant at) {
+        long micros = Intake.micros(at);
+        update(
+                "UPDATE comparison SET archived_at = :at WHERE example AND archived_at IS NULL",
+                change -> change.bind("at", micros));
+    }
+
+    @Override
+    public void restoreExample() {
+        update("UPDATE comparison SET archived_at = NULL WHERE example", change -> change);
+    }
+
+    @Override
+    public ExampleState exampleState() {
+        return read(ComparisonReader::exampleState);
+    }
+
+    /** Closes the file; harmless when repeated. Whatever is called afterwards is refused. */
+    @Override
+    public void close() {
+        reading.close();
+        writing.close();
+    }
+
+    private <T> T read(Function<ComparisonReader, T> question) {
+        return reading.inTransaction(handle -> sound(() -> question.apply(new ComparisonReader(handle))));
+    }
+
+    /** Rows that a racer could not have entered were damaged after they were written. */
+    private <T> T sound(Supplier<T> reading) {
+        try {
+            return reading.get();
+        } catch (IllegalArgumentException | NoSuchElementException | NullPointerException e) {
+            throw faults.damaged(e);
+        }
+    }
+
+    private int update(String sql, UnaryOperator<Update> values) {
+        return writing.inTransaction(
+                handle -> values.apply(handle.createUpdate(sql)).execute());
+    }
+
+    private static void requireFound(long id, int rows) {
+        if (rows == 0) {
+            throw Intake.noComparison(id);
+        }
+    }
+}

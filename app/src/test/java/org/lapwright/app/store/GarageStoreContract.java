@@ -1,0 +1,495 @@
+package org.lapwright.app.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lapwright.app.usecase.GarageStore;
+import org.lapwright.app.usecase.GarageStore.ExampleState;
+import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.SavedComparison;
+import org.lapwright.app.usecase.StoreException;
+import org.lapwright.core.laps.LapKind;
+import org.lapwright.core.laps.Overrule;
+import org.lapwright.core.laps.TimedLap;
+import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.trial.CarLaps;
+import org.lapwright.core.trial.DrivenRun;
+import org.lapwright.core.trial.NoisePrior;
+import org.lapwright.core.trial.Session;
+import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.TrialSettings;
+
+/** What every garage does, wherever it is kept. A store's test extends this and adds nothing. */
+abstract class GarageStoreContract {
+    private static final Instant AT = Instant.parse("2026-03-01T20:15:30.123456Z");
+
+    private GarageStore store;
+    private int keys;
+
+    /** A new, empty store. */
+    abstract GarageStore open() throws Exception;
+
+    @BeforeEach
+    void openStore() throws Exception {
+        store = open();
+    }
+
+    @AfterEach
+    void closeStore() {
+        store.close();
+    }
+
+    private SavedComparison keep(KeptComparison comparison) {
+        return keepAt(comparison, AT.plusSeconds(keys));
+    }
+
+    private SavedComparison keepAt(KeptComparison comparison, Instant at) {
+        return store.keep(comparison, Sample.full(), "key " + keys++, at);
+    }
+
+    private List<Double> onLadder(String car) {
+        return onLadder("Shed loop", car);
+    }
+
+    /** All lap times that the car has on the ladder of a track, oldest first. */
+    private List<Double> onLadder(String track, String car) {
+        return store.lapsOnTrack(track).stream()
+                .filter(laps -> laps.car().equals(car))
+                .flatMap(laps -> laps.runs().stream())
+                .flatMap(run -> run.laps().stream())
+                .map(TimedLap::seconds)
+                .toList();
+    }
+
+    private List<String> carsOnLadder() {
+        return store.lapsOnTrack("Shed loop").stream().map(CarLaps::car).toList();
+    }
+
+    @Test
+    void aNewStoreIsEmpty() {
+        assertThat(store.comparisons()).isEmpty();
+        assertThat(store.comparison(1)).isEmpty();
+        assertThat(store.tracks()).isEmpty();
+        assertThat(store.lapsOnTrack("Shed loop")).isEmpty();
+        assertThat(store.isExample("Dunlin")).isFalse();
+        assertThat(store.exampleState()).isEqualTo(ExampleState.ABSENT);
+    }
+
+    @Test
+    void everyFieldComesBackAsItWasKept() {
+        List<SavedComparison> kept = new ArrayList<>();
+        for (int number = 0; number < 80; number++) {
+            KeptComparison comparison = Sample.numbered(number);
+            SavedComparison saved = keep(comparison);
+            assertThat(saved.kept()).isEqualTo(comparison);
+            assertThat(store.comparison(saved.id())).contains(saved);
+            kept.add(0, saved);
+        }
+        assertThat(store.comparisons()).isEqualTo(kept);
+    }
+
+    /** Record equality compares doubles by their bits. */
+    @ParameterizedTest
+    @ValueSource(
+            doubles = {
+                TimedLap.SHORTEST_S,
+                TimedLap.LONGEST_S,
+                6.0,
+                6.1,
+                0.1 + 0.2,
+                1.0 / 3,
+                6.000000000000001,
+                1234.5678901234567,
+            })
+    void lapTimesComeBackBitForBit(double seconds) {
+        KeptComparison comparison = Sample.of("Dunlin", Side.AFTER, seconds, Math.max(0.001, Math.nextDown(seconds)));
+        assertThat(store.comparison(keep(comparison).id()).map(SavedComparison::kept))
+                .contains(comparison);
+    }
+
+    @Test
+    void extremesOfTheSettingsComeBack() {
+        NoisePrior prior = new NoisePrior(Double.MIN_VALUE, 1e6, Math.nextDown(4.0), Integer.MAX_VALUE);
+        KeptComparison comparison = withSettings(new TrialSettings(0.001, 0.1, true, Optional.empty(), prior));
+        assertThat(store.comparison(keep(comparison).id()).map(SavedComparison::kept))
+                .contains(comparison);
+    }
+
+    @Test
+    void aNegativeZeroIsKeptAsZero() {
+        SavedComparison saved = keep(withSettings(
+                new TrialSettings(0.05, -0.0, false, Optional.empty(), new NoisePrior(-0.0, -0.0, -0.0, 0))));
+        KeptComparison expected =
+                withSettings(new TrialSettings(0.05, 0.0, false, Optional.empty(), new NoisePrior(0.0, 0.0, 0.0, 0)));
+        assertThat(saved.kept()).isEqualTo(expected);
+        assertThat(store.comparison(saved.id())).contains(saved);
+    }
+
+    private static KeptComparison withSettings(TrialSettings settings) {
+        Session session = Session.of(TimedRun.of(6.1), TimedRun.of(6.0));
+        return new KeptComparison("Dunlin", "Shed loop", "", "", "", Side.AFTER, session, settings, false);
+    }
+
+    @Test
+    void aComparisonWithoutLapsComesBack() {
+        KeptComparison noRuns = new KeptComparison(
+                "Dunlin", "Shed loop", "", "", "", Side.BEFORE, new Session(List.of()), TrialSettings.DEFAULT, false);
+        KeptComparison noLaps = new KeptComparison(
+                "Dunlin",
+                "Shed loop",
+                "",
+                "",
+                "",
+                Side.BEFORE,
+                Session.of(TimedRun.of(), TimedRun.of()),
+                TrialSettings.DEFAULT,
+                false);
+        assertThat(store.comparison(keep(noRuns).id()).map(SavedComparison::kept))
+                .contains(noRuns);
+        assertThat(store.comparison(keep(noLaps).id()).map(SavedComparison::kept))
+                .contains(noLaps);
+        assertThat(store.tracks()).isEmpty();
+    }
+
+    @Test
+    void theRacersWordComesBackInTheOrderSaid() {
+        List<Overrule> words = List.of(
+                new Overrule(9, LapKind.OFF, "nudged by a cat"),
+                new Overrule(2, LapKind.CLEAN, "I braked, the lap was whole"),
+                new Overrule(9, LapKind.CLEAN, "no, it was lap 8"));
+        TimedRun run = new TimedRun(List.of(new TimedLap(9, 6.2), new TimedLap(2, 6.3)), words);
+        Session session = new Session(List.of(new DrivenRun(Side.AFTER, run)));
+        KeptComparison comparison = new KeptComparison(
+                "Dunlin", "Shed loop", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false);
+        assertThat(store.comparison(keep(comparison).id()).map(SavedComparison::kept))
+                .contains(comparison);
+    }
+
+    @Test
+    void timesAreKeptToTheMicrosecond() {
+        SavedComparison saved = keepAt(Sample.numbered(1), Instant.parse("2026-03-01T20:15:30.123456789Z"));
+        assertThat(saved.savedAt()).isEqualTo("2026-03-01T20:15:30.123456Z");
+        SavedComparison early = keepAt(Sample.numbered(2), Instant.parse("1969-12-31T23:59:59.999999Z"));
+        assertThat(early.savedAt()).isEqualTo("1969-12-31T23:59:59.999999Z");
+        assertThat(store.comparison(early.id())).contains(early);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> keepAt(Sample.numbered(3), Instant.MAX))
+                .withMessageContaining("time is");
+    }
+
+    @Test
+    void newestComesFirstByTimeThenByNumber() {
+        SavedComparison first = keepAt(Sample.numbered(1), AT);
+        SavedComparison second = keepAt(Sample.numbered(2), AT);
+        SavedComparison older = keepAt(Sample.numbered(3), AT.minusSeconds(60));
+        assertThat(store.comparisons()).containsExactly(second, first, older);
+    }
+
+    @Test
+    void theSameKeySavesOnce() {
+        SavedComparison first = store.keep(Sample.numbered(1), Sample.full(), "again", AT);
+        assertThat(store.keep(Sample.numbered(1), Sample.full(), "again", AT.plusSeconds(5)))
+                .isEqualTo(first);
+        assertThat(store.keep(Sample.numbered(2), Sample.TOO_FEW, "again", AT)).isEqualTo(first);
+        assertThat(store.keep(Sample.numbered(1), Sample.full(), "Again", AT).id())
+                .isNotEqualTo(first.id());
+        store.archive(first.id(), AT);
+        assertThat(store.keep(Sample.numbered(1), Sample.full(), "again", AT)).isEqualTo(first);
+        assertThat(store.comparisons()).hasSize(1);
+    }
+
+    @Test
+    void aKeyHasOneToEightyCharacters() {
+        for (String key : List.of("", "k".repeat(81), "line\nbreak")) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> store.keep(Sample.numbered(1), Sample.full(), key, AT))
+                    .withMessageContaining("request key");
+        }
+        store.keep(Sample.numbered(1), Sample.full(), "🏎".repeat(40), AT);
+        assertThat(store.comparisons()).hasSize(1);
+    }
+
+    @Test
+    void archivingHidesAndRestoringBringsBack() {
+        SavedComparison first = keep(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1));
+        SavedComparison second = keep(Sample.of("Whimbrel", Side.AFTER, 6.4, 6.3));
+        store.archive(first.id(), AT);
+        store.archive(first.id(), AT.plusSeconds(1));
+        assertThat(store.comparisons()).containsExactly(second);
+        assertThat(store.comparison(first.id())).contains(first);
+        assertThat(carsOnLadder()).containsExactly("Whimbrel");
+        store.restore(first.id());
+        store.restore(first.id());
+        assertThat(store.comparisons()).containsExactly(second, first);
+        assertThat(onLadder("Dunlin")).containsExactly(6.1);
+    }
+
+    @Test
+    void aNumberThatIsNotThereIsSaidSo() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> store.archive(7, AT))
+                .withMessageContaining("no comparison number 7");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> store.restore(7))
+                .withMessageContaining("no comparison number 7");
+        assertThat(store.comparison(-1)).isEmpty();
+    }
+
+    @Test
+    void theLadderTakesTheSetUpThatStaysOnTheCar() {
+        keep(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1));
+        assertThat(onLadder("Dunlin")).containsExactly(6.1);
+        keep(Sample.of("Dunlin", Side.BEFORE, 6.11, 6.5));
+        assertThat(onLadder("Dunlin")).as("the change was taken back").containsExactly(6.1, 6.11);
+        keep(Sample.of("Dunlin", Side.AFTER, 6.12, 6.0));
+        assertThat(onLadder("Dunlin")).containsExactly(6.0);
+        keep(Sample.of("Dunlin", Side.BEFORE, 6.01, 5.9));
+        assertThat(onLadder("Dunlin")).containsExactly(6.0, 6.01);
+    }
+
+    @Test
+    void archivingTheLastComparisonPutsTheCarBackToWhereItWas() {
+        keep(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1));
+        SavedComparison last = keep(Sample.of("Dunlin", Side.AFTER, 6.12, 6.0));
+        store.archive(last.id(), AT);
+        assertThat(onLadder("Dunlin")).containsExactly(6.1);
+        keep(Sample.of("Dunlin", Side.BEFORE, 6.13, 6.3));
+        assertThat(onLadder("Dunlin")).containsExactly(6.1, 6.13);
+        store.restore(last.id());
+        assertThat(onLadder("Dunlin"))
+                .as("the newest word on the set-up stands")
+                .containsExactly(6.1, 6.12, 6.13);
+    }
+
+    @Test
+    void theLadderKeepsTracksApartAndTakesAllLanes() {
+        keep(Sample.on("Shed loop", "Dunlin", Side.BEFORE, 6.2, 6.3));
+        keep(Sample.on("Attic oval", "Dunlin", Side.BEFORE, 4.2, 4.3));
+        Session session = Session.of(TimedRun.of(6.9), TimedRun.of(7.0));
+        keep(new KeptComparison(
+                "Dunlin", "Shed loop", "blue", "", "", Side.BEFORE, session, TrialSettings.DEFAULT, false));
+        assertThat(onLadder("Dunlin")).containsExactly(6.2, 6.9);
+        assertThat(onLadder("attic OVAL", "Dunlin")).containsExactly(4.2);
+    }
+
+    @Test
+    void aCarWithoutLapsInItsPresentSetUpIsNotOnTheLadder() {
+        keep(Sample.on("Shed loop", "Dunlin", Side.AFTER, 6.2, 6.1));
+        keep(Sample.on("Attic oval", "Dunlin", Side.AFTER, 4.2, 4.1));
+        assertThat(store.lapsOnTrack("Shed loop")).isEmpty();
+        assertThat(onLadder("Attic oval", "Dunlin")).containsExactly(4.1);
+    }
+
+    @Test
+    void runsOnTheLadderCarryTheRacersWord() {
+        TimedRun run = new TimedRun(List.of(new TimedLap(1, 6.2)), List.of(new Overrule(1, LapKind.SLOW, "dust")));
+        Session session = new Session(List.of(new DrivenRun(Side.AFTER, run)));
+        keep(new KeptComparison("Dunlin", "Shed loop", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false));
+        assertThat(store.lapsOnTrack("Shed loop")).containsExactly(new CarLaps("Dunlin", List.of(run)));
+    }
+
+    @Test
+    void tracksComeByTheLastDrive() {
+        keepAt(Sample.on("Shed loop", "Dunlin", Side.AFTER, 6, 6), AT.plusSeconds(10));
+        SavedComparison attic = keepAt(Sample.on("Attic oval", "Dunlin", Side.AFTER, 4, 4), AT.plusSeconds(20));
+        keepAt(Sample.on("Shed loop", "Dunlin", Side.AFTER, 6, 6), AT);
+        assertThat(store.tracks()).containsExactly("Attic oval", "Shed loop");
+        store.archive(attic.id(), AT);
+        assertThat(store.tracks()).containsExactly("Shed loop");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Dunlin,dUNLIN",
+        "Größe,GRÖSSE",
+        "ΟΔΟΣ,οδος",
+        "Élan,e\u0301lan",
+        "Long  Tail,long tail",
+        "ısı,ISI",
+        "привет,ПРИВЕТ",
+    })
+    void namesMeetWhateverTheirCase(String first, String second) {
+        keep(Sample.named(first, "track " + first, "lane " + first, "driver " + first, ""));
+        SavedComparison saved = keep(Sample.named(second, "TRACK " + second, "LANE " + second, "DRIVER " + second, ""));
+        assertThat(saved.kept())
+                .isEqualTo(Sample.named(first, "track " + first, "lane " + first, "driver " + first, ""));
+        assertThat(store.comparison(saved.id())).contains(saved);
+        assertThat(store.lapsOnTrack("tRACK " + second)).hasSize(1);
+    }
+
+    @Test
+    void differentNamesStayApart() {
+        List<String> names = List.of("Dunlin", "Dünlin", "Dunlin 2", "Dunlin ²", "Dunlin%", "Dunlin_", "Dunli");
+        names.forEach(name -> keep(Sample.of(name, Side.AFTER, 6.2, 6.1)));
+        assertThat(carsOnLadder()).containsExactlyInAnyOrderElementsOf(names);
+    }
+
+    @Test
+    void oneLaneNameOnTwoTracksIsTwoLanes() {
+        keep(Sample.named("Dunlin", "Shed loop", "Red", "", ""));
+        SavedComparison saved = keep(Sample.named("Dunlin", "Attic oval", "red", "", ""));
+        assertThat(saved.kept().lane()).isEqualTo("red");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Robert'); DROP TABLE car;--",
+                "\"quoted\" 'twice' `thrice`",
+                ":name ?1 ${pk} <which> #{x} \\:x",
+                "🏎️👩🏽‍🔧🇳🇱",
+                "\u202Eright to left\u202C",
+                "zero\u200Bwidth",
+                "=1+1",
+                "../../etc",
+                "<img src=x onerror=alert(1)>",
+                "\uFFFE\uFFFD",
+            })
+    void hostileNamesAreJustNames(String name) {
+        KeptComparison comparison =
+                Sample.named(name, name, name.substring(0, Math.min(40, name.length())), name, name);
+        SavedComparison saved = keep(comparison);
+        assertThat(store.comparison(saved.id()).map(SavedComparison::kept)).contains(comparison);
+        assertThat(store.tracks()).containsExactly(name);
+        assertThat(store.lapsOnTrack(name)).extracting(CarLaps::car).containsExactly(name);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a\u0000b", "a\u0007b", "a\u001Bb", "a\u007Fb", "a\u0085b", "a\uD83Cb", "a\uDFCEb"})
+    void whatADatabaseLosesIsRefusedByNameAndPlace(String text) {
+        for (KeptComparison comparison : List.of(
+                Sample.named(text, "t", "l", "d", "c"),
+                Sample.named("c", text, "l", "d", "c"),
+                Sample.named("c", "t", text, "d", "c"),
+                Sample.named("c", "t", "l", text, "c"),
+                Sample.named("c", "t", "l", "d", text),
+                withReason(text))) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> keep(comparison))
+                    .withMessageContaining("U+%04X as its character 2".formatted((int) text.charAt(1)));
+        }
+        assertThat(store.comparisons()).isEmpty();
+    }
+
+    private static KeptComparison withReason(String reason) {
+        TimedRun run = new TimedRun(List.of(new TimedLap(1, 6.2)), List.of(new Overrule(1, LapKind.OFF, reason)));
+        Session session = new Session(List.of(new DrivenRun(Side.AFTER, run)));
+        return new KeptComparison("c", "t", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false);
+    }
+
+    @Test
+    void notesHaveLinesButNamesDoNot() {
+        KeptComparison lines = Sample.named("c", "t", "l", "d", "first line\n\tsecond line\r\nthird");
+        assertThat(store.comparison(keep(lines).id()).map(SavedComparison::kept))
+                .contains(lines);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> keep(Sample.named("two\nlines", "t", "l", "d", "")))
+                .withMessageContaining("name of the car");
+    }
+
+    @Test
+    void theExampleGoesAndComesBack() {
+        keep(Sample.example(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1)));
+        SavedComparison own = keep(Sample.of("Robin", Side.AFTER, 6.6, 6.5));
+        SavedComparison other = keep(Sample.example(Sample.of("Whimbrel", Side.AFTER, 6.4, 6.3)));
+        assertThat(store.exampleState()).isEqualTo(ExampleState.SHOWN);
+        assertThat(store.isExample("dunlin")).isTrue();
+        assertThat(store.isExample("Robin")).isFalse();
+        store.archive(other.id(), AT);
+        assertThat(store.exampleState()).isEqualTo(ExampleState.SHOWN);
+
+        store.archiveExample(AT);
+        assertThat(store.exampleState()).isEqualTo(ExampleState.REMOVED);
+        assertThat(store.comparisons()).containsExactly(own);
+        assertThat(carsOnLadder()).containsExactly("Robin");
+
+        store.restoreExample();
+        assertThat(store.exampleState()).isEqualTo(ExampleState.SHOWN);
+        assertThat(carsOnLadder()).containsExactly("Dunlin", "Robin", "Whimbrel");
+    }
+
+    @Test
+    void removingAnAbsentExampleIsHarmless() {
+        store.archiveExample(AT);
+        store.restoreExample();
+        assertThat(store.exampleState()).isEqualTo(ExampleState.ABSENT);
+    }
+
+    @Test
+    void theRacersOwnCarOfOneNameIsAnotherCar() {
+        keep(Sample.example(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1)));
+        SavedComparison own = keep(Sample.of("dunlin", Side.BEFORE, 7.2, 7.1));
+        assertThat(own.kept().car()).isEqualTo("dunlin");
+        assertThat(store.isExample("Dunlin")).isFalse();
+        assertThat(onLadder("dunlin"))
+                .as("no invented laps among the racer's own")
+                .containsExactly(7.2);
+        assertThat(carsOnLadder()).containsExactly("dunlin");
+        store.archive(own.id(), AT);
+        assertThat(store.isExample("Dunlin")).isTrue();
+        assertThat(onLadder("Dunlin")).containsExactly(6.1);
+    }
+
+    @Test
+    void manyThreadsKeepEachTheirOwnOnce() throws Exception {
+        ExecutorService threads = Executors.newFixedThreadPool(8);
+        try {
+            List<Callable<SavedComparison>> saves = new ArrayList<>();
+            // Every key is sent twice, by different threads.
+            IntStream.range(0, 160)
+                    .forEach(i -> saves.add(() -> {
+                        store.comparisons();
+                        return store.keep(Sample.numbered(i % 80), Sample.full(), "thread " + i % 80, AT);
+                    }));
+            List<SavedComparison> saved = new ArrayList<>();
+            for (Future<SavedComparison> done : threads.invokeAll(saves)) {
+                saved.add(done.get());
+            }
+            assertThat(store.comparisons()).hasSize(80).containsExactlyInAnyOrderElementsOf(saved.subList(0, 80));
+            assertThat(saved.subList(80, 160)).isEqualTo(saved.subList(0, 80));
+            assertThat(saved.subList(0, 80))
+                    .extracting(SavedComparison::kept)
+                    .isEqualTo(IntStream.range(0, 80).mapToObj(Sample::numbered).toList());
+        } finally {
+            threads.shutdownNow();
+            assertThat(threads.awaitTermination(10, TimeUnit.SECONDS)).isTrue();
+        }
+    }
+
+    @Test
+    void aClosedStoreSaysSo() {
+        store.close();
+        store.close();
+        for (Runnable call : List.<Runnable>of(
+                store::comparisons,
+                () -> store.comparison(1),
+                store::tracks,
+                () -> store.lapsOnTrack("Shed loop"),
+                () -> store.isExample("Dunlin"),
+                store::exampleState,
+                () -> store.archive(1, AT),
+                () -> store.restore(1),
+                () -> store.archiveExample(AT),
+                store::restoreExample,
+                () -> keep(Sample.numbered(1)))) {
+            assertThatThrownBy(call::run).isInstanceOf(StoreException.class).hasMessageContaining("closed");
+        }
+    }
+}
