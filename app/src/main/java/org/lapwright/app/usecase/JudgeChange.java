@@ -1,5 +1,6 @@
 package org.lapwright.app.usecase;
 
+import java.util.function.BiFunction;
 import org.lapwright.core.trial.Judge;
 import org.lapwright.core.trial.Session;
 import org.lapwright.core.trial.TrialSettings;
@@ -7,8 +8,20 @@ import org.lapwright.core.trial.Verdict;
 
 /** Did the change help? */
 public final class JudgeChange {
+    private final BiFunction<Session, TrialSettings, Verdict> judge;
+
+    /** Judges by {@link Judge}. */
+    public JudgeChange() {
+        this(Judge::judge);
+    }
+
+    /** Judges by another judge. */
+    public JudgeChange(BiFunction<Session, TrialSettings, Verdict> judge) {
+        this.judge = judge;
+    }
+
     /** The verdict on a session. */
     public Verdict judge(Session session, TrialSettings settings) {
-        return Judge.judge(session, settings);
+        return judge.apply(session, settings);
     }
 }

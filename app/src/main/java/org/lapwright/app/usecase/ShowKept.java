@@ -1,0 +1,57 @@
+package org.lapwright.app.usecase;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+
+/** What have I kept, and can I have it back? */
+public final class ShowKept {
+    private final GarageStore store;
+    private final Clock clock;
+
+    /** The comparisons of {@code store}. */
+    public ShowKept(GarageStore store, Clock clock) {
+        this.store = store;
+        this.clock = clock;
+    }
+
+    /** Those not removed, newest first. */
+    public List<SavedComparison> all() {
+        return store.comparisons();
+    }
+
+    /** One comparison, removed or not. */
+    public Optional<SavedComparison> find(long id) {
+        return store.comparison(id);
+    }
+
+    /** Whether a comparison has been removed from the lists. */
+    public boolean isRemoved(long id) {
+        return store.comparisons().stream().noneMatch(saved -> saved.id() == id);
+    }
+
+    /** Takes a comparison out of the lists; nothing is deleted. */
+    public void remove(long id) {
+        store.archive(id, clock.instant());
+    }
+
+    /** Brings a removed comparison back. */
+    public void bringBack(long id) {
+        store.restore(id);
+    }
+
+    /** What there is of the example garage. */
+    public GarageStore.ExampleState exampleState() {
+        return store.exampleState();
+    }
+
+    /** Takes the example garage out. */
+    public void removeExample() {
+        store.archiveExample(clock.instant());
+    }
+
+    /** Brings the example garage back. */
+    public void bringExampleBack() {
+        store.restoreExample();
+    }
+}

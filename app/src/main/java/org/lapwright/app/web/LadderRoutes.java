@@ -1,0 +1,49 @@
+package org.lapwright.app.web;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.web.chart.LadderChart;
+import org.lapwright.app.web.view.ExampleView;
+import org.lapwright.app.web.view.LadderPage;
+import org.lapwright.app.web.view.Shell.Tab;
+import org.lapwright.core.trial.LadderEntry;
+
+/** The cars on one track, ranked. */
+final class LadderRoutes {
+    private final UseCases useCases;
+    private final ShowLadder ladder;
+    private final Pages pages;
+
+    LadderRoutes(UseCases useCases, Pages pages) {
+        this.useCases = useCases;
+        this.ladder = useCases.showLadder();
+        this.pages = pages;
+    }
+
+    void show(Context context) {
+        List<String> tracks = ladder.tracks();
+        Optional<String> asked = Optional.ofNullable(context.queryParam("track"));
+        String track = asked.filter(tracks::contains)
+                .orElseGet(() -> asked.isEmpty() && !tracks.isEmpty() ? tracks.get(0) : "");
+        if (asked.isPresent() && track.isEmpty() && !asked.get().isEmpty()) {
+            throw new Problem(
+                    404,
+                    "There are no laps on a track of that name.",
+                    "The ladder of each track is under Ladder. Nothing is lost.");
+        }
+        List<LadderEntry> entries = track.isEmpty() ? List.of() : ladder.ladder(track);
+        LadderChart chart = LadderChart.of(entries);
+        pages.show(
+                context,
+                "ladder.jte",
+                new LadderPage(
+                        pages.shell(track.isEmpty() ? "Ladder" : "Ladder of " + track, Tab.LADDER),
+                        tracks,
+                        track,
+                        LadderPage.rows(entries, chart, ladder::isExample),
+                        chart.ticks(),
+                        new ExampleView(useCases.showKept().exampleState(), "/ladder")));
+    }
+}

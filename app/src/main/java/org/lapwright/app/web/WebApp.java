@@ -1,0 +1,153 @@
+package org.lapwright.app.web;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.util.JavalinBindException;
+import jakarta.servlet.DispatcherType;
+import java.io.UncheckedIOException;
+import java.net.BindException;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.eclipse.jetty.ee10.servlet.FilterHolder;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.lapwright.app.usecase.StoreException;
+
+/** The web app on this machine. */
+public final class WebApp implements AutoCloseable {
+    private static final Logger LOG = Logger.getLogger(WebApp.class.getName());
+
+    /** Held, because the logging system forgets levels of loggers that nobody holds. */
+    private static final List<Logger> QUIET = List.of(Logger.getLogger("io.javalin"), Logger.getLogger("org.eclipse"));
+
+    private static final int MOST_THREADS = 12;
+    private static final int FEWEST_THREADS = 4;
+
+    private final Assets assets = new Assets();
+    private final Pages pages = new Pages(assets.paths());
+    private final Answers answers = new Answers(pages);
+    private final UseCases useCases;
+    private final Javalin server;
+
+    /** The app that answers by {@code useCases}; {@link #start} opens it. */
+    public WebApp(UseCases useCases) {
+        this.useCases = useCases;
+        QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+        this.server = Javalin.create(this::configure);
+    }
+
+    /**
+     * Opens the app on this machine only.
+     *
+     * @param port 0 for any that is free
+     * @throws UncheckedIOException with a sentence for the racer, if the port is taken
+     */
+    public WebApp start(int port) {
+        try {
+            server.start("127.0.0.1", port);
+            return this;
+        } catch (JavalinBindException taken) {
+            throw new UncheckedIOException(
+                    new BindException("port %d is taken by another program; choose another one".formatted(port)));
+        }
+    }
+
+    /** The port it listens on. */
+    public int port() {
+        return server.port();
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+
+    private void configure(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.concurrency.useVirtualThreads = false;
+        config.http.maxRequestSize = Door.MOST_BYTES;
+        config.http.prefer405over404 = true;
+        // Nothing to gain on one machine.
+        config.http.compressionStrategy = CompressionStrategy.NONE;
+        QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, FEWEST_THREADS);
+        threads.setName("web");
+        config.jetty.threadPool = threads;
+        config.jetty.modifyHttpConfiguration(WebApp::tighten);
+        config.jetty.modifyServer(jetty -> jetty.setErrorHandler(new Unreadable(answers)));
+        config.jetty.modifyServletContextHandler(handler ->
+                handler.addFilter(new FilterHolder(new Door(answers)), "/*", EnumSet.of(DispatcherType.REQUEST)));
+        route(config.routes);
+        routeProblems(config.routes);
+        config.router.javaLangErrorHandler((response, error) -> {
+            LOG.log(Level.SEVERE, "fault while answering", error);
+            response.setStatus(500);
+        });
+    }
+
+    private static void tighten(HttpConfiguration http) {
+        http.setSendServerVersion(false);
+        http.setSendXPoweredBy(false);
+        http.setSendDateHeader(false);
+    }
+
+    private void route(RoutesConfig routes) {
+        CompareRoutes compare = new CompareRoutes(useCases, pages);
+        KeptRoutes kept = new KeptRoutes(useCases, pages);
+        LadderRoutes ladder = new LadderRoutes(useCases, pages);
+        WordRoutes words = new WordRoutes(useCases.glossary(), pages);
+        VerdictApi api = new VerdictApi(useCases.judgeChange());
+        routes.get("/", compare::open);
+        routes.post("/", compare::press);
+        routes.get("/ladder", ladder::show);
+        routes.get("/kept", kept::list);
+        routes.get("/kept/{id}", kept::one);
+        routes.post("/kept/{id}/remove", kept::remove);
+        routes.post("/kept/{id}/bring-back", kept::bringBack);
+        routes.post("/example/remove", kept::removeExample);
+        routes.post("/example/bring-back", kept::bringExampleBack);
+        routes.get("/words", words::all);
+        routes.get("/words/{word}", words::one);
+        routes.post("/api/verdict", api::judge);
+        routes.get("/assets/{version}/{name}", assets::serve);
+        routes.get("/favicon.ico", assets::serveIcon);
+    }
+
+    private void routeProblems(RoutesConfig routes) {
+        routes.exception(Problem.class, (problem, context) -> answer(context, problem));
+        routes.exception(
+                StoreException.class,
+                (failed, context) ->
+                        answer(context, new Problem(503, "The storage failed.", String.valueOf(failed.getMessage()))));
+        routes.exception(
+                HttpResponseException.class,
+                (refused, context) -> answer(
+                        context,
+                        switch (refused.getStatus()) {
+                            case 404 -> Problem.notFound();
+                            case 405 -> Problem.wrongMethod();
+                            case 413 -> Problem.tooLarge();
+                            default ->
+                                new Problem(
+                                        refused.getStatus(),
+                                        "This request cannot be answered.",
+                                        "Nothing was changed.");
+                        }));
+        routes.exception(Exception.class, (fault, context) -> {
+            LOG.log(Level.SEVERE, "fault while answering", fault);
+            answer(context, Problem.fault());
+        });
+    }
+
+    private void answer(Context context, Problem problem) {
+        Answers.Body body = answers.of(problem, context.path());
+        context.status(problem.status()).contentType(body.type()).result(body.bytes());
+    }
+}

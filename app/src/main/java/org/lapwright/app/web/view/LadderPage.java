@@ -1,0 +1,100 @@
+package org.lapwright.app.web.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.lapwright.app.usecase.Figures;
+import org.lapwright.app.web.chart.IntervalChart;
+import org.lapwright.app.web.chart.LadderChart;
+import org.lapwright.core.trial.LadderEntry;
+
+/**
+ * The cars on one track.
+ *
+ * @param shell around it
+ * @param tracks the tracks to choose from
+ * @param track the one shown; empty if there is none
+ * @param rows the cars, fastest first
+ * @param ticks round paces of the scale
+ * @param example what there is of the example garage
+ */
+public record LadderPage(
+        Shell shell,
+        List<String> tracks,
+        String track,
+        List<Row> rows,
+        List<IntervalChart.Mark> ticks,
+        ExampleView example) {
+    /** Copies the lists. */
+    public LadderPage {
+        tracks = List.copyOf(tracks);
+        rows = List.copyOf(rows);
+        ticks = List.copyOf(ticks);
+    }
+
+    /** The rows of a ladder. */
+    public static List<Row> rows(List<LadderEntry> entries, LadderChart chart, Predicate<String> isExample) {
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < entries.size(); i++) {
+            LadderEntry entry = entries.get(i);
+            String next = i + 1 < entries.size() ? entries.get(i + 1).car() : "";
+            boolean shared = entries.stream()
+                            .filter(other -> other.place() == entry.place())
+                            .count()
+                    > 1;
+            rows.add(new Row(
+                    entry.place() + (shared ? " =" : ""),
+                    shared,
+                    entry.car(),
+                    isExample.test(entry.car()),
+                    Figures.seconds(entry.paceS()),
+                    "somewhere between %s and %s s"
+                            .formatted(
+                                    Figures.fixed(entry.intervalS().low(), 3),
+                                    Figures.fixed(entry.intervalS().high(), 3)),
+                    Figures.laps(entry.laps()),
+                    next.isEmpty() ? "" : ahead(entry.chanceAheadOfNext(), next),
+                    chart.bars().get(i)));
+        }
+        return rows;
+    }
+
+    /** Whether two cars share a place. */
+    public boolean hasTies() {
+        return rows.stream().anyMatch(Row::shared);
+    }
+
+    private static String ahead(double chance, String next) {
+        long percent = Math.round(100 * chance);
+        if (percent > 99) {
+            return "ahead of %s, with a chance of over 99 %%".formatted(next);
+        }
+        return percent <= 50
+                ? "as likely ahead of %s as not".formatted(next)
+                : "ahead of %s with a chance of %d %%".formatted(next, percent);
+    }
+
+    /**
+     * One car.
+     *
+     * @param place its place, marked when shared
+     * @param shared whether others share it
+     * @param car its name
+     * @param example whether it belongs to the example garage
+     * @param pace what to expect of it
+     * @param interval where that lies
+     * @param laps how many laps are behind it
+     * @param ahead chance to be ahead of the next; empty for the last
+     * @param bar its interval drawn
+     */
+    public record Row(
+            String place,
+            boolean shared,
+            String car,
+            boolean example,
+            String pace,
+            String interval,
+            String laps,
+            String ahead,
+            LadderChart.Bar bar) {}
+}
