@@ -1,11 +1,29 @@
 package org.lapwright.app.main;
 
-/** The program's entry: reads settings, wires the rooms together, runs one command. */
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.lapwright.app.cli.Commands;
+
+/** The program's entry: wires the rooms together and runs one command. */
 public final class Lapwright {
     private Lapwright() {}
 
-    /** Runs the command named by {@code args}. */
+    /** Runs the command named by {@code args}; without any, the web app. */
     public static void main(String[] args) {
-        System.exit(0);
+        System.exit(run(args));
+    }
+
+    private static int run(String... args) {
+        Wiring wiring = new Wiring(System.getenv());
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        String version = Optional.ofNullable(Lapwright.class.getPackage().getImplementationVersion())
+                .orElse("(not packaged)");
+        return new Commands(wiring.describeLaps(), wiring.judgeChange(), wiring.glossary(), wiring::showLadder, version)
+                .with("serve", new ServeCommand(wiring))
+                .with("rehearse", new RehearseCommand(wiring))
+                .printingTo(out, err)
+                .run(args.length == 0 ? new String[] {"serve"} : args);
     }
 }

@@ -1,20 +1,19 @@
 package org.lapwright.app.usecase;
 
-import java.util.function.Function;
+import java.util.List;
+import org.lapwright.core.laps.Sorting;
 import org.lapwright.core.laps.Stint;
 import org.lapwright.core.laps.TimedRun;
 
 /** What do these laps amount to? */
 public final class DescribeLaps {
-    private final Function<TimedRun, Stint> sorting;
-
-    /** Describes runs by {@code sorting}. */
-    public DescribeLaps(Function<TimedRun, Stint> sorting) {
-        this.sorting = sorting;
-    }
-
     /** One run: every lap with its kind, pace, spread. */
     public Stint describe(TimedRun run) {
-        return sorting.apply(run);
+        return describe(List.of(run));
+    }
+
+    /** Runs of one set-up, pooled into one stint. */
+    public Stint describe(List<TimedRun> runs) {
+        return Stint.of(Sorting.sort(runs).stream().flatMap(List::stream).toList());
     }
 }

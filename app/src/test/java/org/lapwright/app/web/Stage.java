@@ -35,7 +35,7 @@ final class Stage implements AutoCloseable {
         JudgeChange judge = new JudgeChange(HandMade::judge);
         app = new WebApp(new UseCases(
                         new PlainReader(),
-                        new DescribeLaps(HandMade::stint),
+                        new DescribeLaps(),
                         judge,
                         new KeepComparison(garage, judge, CLOCK),
                         new ShowKept(garage, CLOCK),

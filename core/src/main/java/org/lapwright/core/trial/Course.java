@@ -118,25 +118,11 @@ final class Course {
 
     /** Scatter that the clock's step alone gives, as a share of the lap; above 0. */
     double leastScatter() {
-        return clockStepS() / Math.sqrt(12) / typicalLapS();
+        return Clock.leastScatter(seconds);
     }
 
     /** Scatter of one press of a button, as a share of the lap. */
     double handNoise() {
-        return HandTimed.PRESS_S / typicalLapS();
-    }
-
-    private double typicalLapS() {
-        return seconds.length == 0 ? 1 : RobustLocation.median(seconds);
-    }
-
-    /** The step of the clock, s: the coarsest decimal step of which every lap is a multiple, at least a microsecond. */
-    double clockStepS() {
-        for (double step : new double[] {1, 0.1, 0.01, 0.001, 1e-4, 1e-5}) {
-            if (Arrays.stream(seconds).allMatch(t -> Math.abs(t / step - Math.rint(t / step)) < 1e-6)) {
-                return step;
-            }
-        }
-        return 1e-6;
+        return HandTimed.PRESS_S / (seconds.length == 0 ? 1 : RobustLocation.median(seconds));
     }
 }

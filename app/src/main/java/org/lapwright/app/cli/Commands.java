@@ -1,0 +1,111 @@
+package org.lapwright.app.cli;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import org.lapwright.app.usecase.DescribeLaps;
+import org.lapwright.app.usecase.Glossary;
+import org.lapwright.app.usecase.JudgeChange;
+import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.StoreException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+/** The command line: every command, its exit status, and how mistakes are told. */
+public final class Commands {
+    private static final int BAD_INPUT = 2;
+    private static final int FAULT = 3;
+
+    private final CommandLine commandLine;
+
+    /** What {@code lapwright} does without a command, and its version. */
+    @Command(
+            name = "lapwright",
+            description = "Did the change help? Measure, predict, tune and judge a slot car on your own track.",
+            footer = {"", "Without a command the web app starts, on this machine only."})
+    private static final class Root {
+        @Option(
+                names = {"-h", "--help"},
+                usageHelp = true,
+                scope = CommandLine.ScopeType.INHERIT,
+                description = "Show this help.")
+        private boolean help;
+
+        @Option(
+                names = {"-V", "--version"},
+                versionHelp = true,
+                description = "Show the version.")
+        private boolean version;
+    }
+
+    /**
+     * Commands that answer by these use cases.
+     *
+     * @param describeLaps what laps amount to
+     * @param judgeChange did the change help
+     * @param glossary what a word means
+     * @param showLadder which car is fastest; asked for only when needed, since it opens the store
+     * @param version as shown by --version
+     */
+    public Commands(
+            DescribeLaps describeLaps,
+            JudgeChange judgeChange,
+            Glossary glossary,
+            Supplier<ShowLadder> showLadder,
+            String version) {
+        commandLine = new CommandLine(new Root());
+        commandLine.getCommandSpec().version("Lapwright " + version);
+        commandLine.addSubcommand(new LapsCommand(describeLaps));
+        commandLine.addSubcommand(new VerdictCommand(judgeChange));
+        commandLine.addSubcommand(new LadderCommand(showLadder));
+        commandLine.addSubcommand(new ExplainCommand(glossary));
+        commandLine.setExecutionExceptionHandler((failure, command, parsed) -> tell(failure, command));
+        commandLine.setParameterExceptionHandler(Commands::tellMisuse);
+    }
+
+    /** Adds a command that needs more than use cases, such as the one that serves the pages. */
+    public Commands with(String name, Callable<Integer> command) {
+        commandLine.addSubcommand(name, command);
+        return this;
+    }
+
+    /** Sends what is printed elsewhere. */
+    public Commands printingTo(PrintWriter out, PrintWriter err) {
+        commandLine.setOut(out).setErr(err);
+        return this;
+    }
+
+    /**
+     * Runs a command.
+     *
+     * @return the exit status
+     */
+    public int run(String... args) {
+        return commandLine.execute(args);
+    }
+
+    private static int tell(Exception failure, CommandLine command) {
+        PrintWriter err = command.getErr();
+        if (failure instanceof BadInput || failure instanceof StoreException) {
+            err.println("lapwright: " + failure.getMessage());
+            return failure instanceof BadInput ? BAD_INPUT : FAULT;
+        }
+        err.println("lapwright: this is a fault of the program, and nothing was changed. Please report it with:");
+        failure.printStackTrace(err);
+        return FAULT;
+    }
+
+    private static int tellMisuse(ParameterException misuse, String[] args) {
+        CommandLine command = misuse.getCommandLine();
+        CommandSpec spec = command.getCommandSpec();
+        PrintWriter err = command.getErr();
+        err.println("lapwright: " + misuse.getMessage());
+        if (!CommandLine.UnmatchedArgumentException.printSuggestions(misuse, err)) {
+            err.println("Try '" + spec.qualifiedName() + " --help'.");
+        }
+        return BAD_INPUT;
+    }
+}

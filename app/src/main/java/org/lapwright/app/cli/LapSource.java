@@ -1,0 +1,104 @@
+package org.lapwright.app.cli;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.lapwright.app.files.Answers;
+import org.lapwright.app.files.LapReading;
+import org.lapwright.app.files.LapText;
+import org.lapwright.app.files.Problem;
+import org.lapwright.app.files.Question;
+import picocli.CommandLine.Option;
+
+/** Opens lap files for a command: problems go to standard error, open questions and empty files end the command. */
+final class LapSource {
+    @Option(
+            names = "--comma",
+            paramLabel = "MEANING",
+            description = "In a list such as 6,214,6,301 the comma is 'decimal' or 'separates' laps.")
+    private @Nullable String comma;
+
+    @Option(names = "--unit", paramLabel = "UNIT", description = "Whole numbers are 's' or 'ms'.")
+    private @Nullable String unit;
+
+    @Option(names = "--column", paramLabel = "NAME", description = "The column with the lap times, if not lap_s.")
+    private @Nullable String column;
+
+    /**
+     * Reads a file; {@code -} is standard input.
+     *
+     * @throws BadInput if there is no such file, no lap in it, or something in it that only the racer can say
+     */
+    LapReading read(String file, PrintWriter err) {
+        LapReading reading = open(file);
+        for (Problem problem : reading.problems()) {
+            err.println(file + ": " + problem.sentence());
+        }
+        int unlisted = reading.problemCount() - reading.problems().size();
+        if (unlisted > 0) {
+            err.println(file + ": and " + unlisted + " more problems like these.");
+        }
+        if (reading.problemCount() > 0 && reading.laps() > 0) {
+            err.println(file + ": the other " + reading.laps() + " laps are used.");
+        }
+        if (reading.laps() == 0) {
+            throw new BadInput(
+                    file + ": no laps in it. It should hold lap times in seconds, one a line, or a table with"
+                            + " a column lap_s.");
+        }
+        for (Question question : reading.questions()) {
+            throw new BadInput(file + ": " + question.text() + " Say which: " + answers(question));
+        }
+        return reading;
+    }
+
+    private static String answers(Question question) {
+        String option = "--" + question.topic().name().toLowerCase(Locale.ROOT) + "=";
+        return question.choices().stream()
+                .map(choice -> option + choice.code() + " (" + choice.label() + ")")
+                .collect(Collectors.joining(" or "));
+    }
+
+    private LapReading open(String file) {
+        try {
+            if (file.equals("-")) {
+                return LapText.read(new InputStreamReader(System.in, StandardCharsets.UTF_8), given());
+            }
+            Path path = Path.of(file);
+            if (Files.isDirectory(path)) {
+                throw new BadInput(file + " is a folder; it should be a file with lap times.");
+            }
+            return LapText.read(path, given());
+        } catch (NoSuchFileException missing) {
+            throw new BadInput(file + ": there is no such file.");
+        } catch (InvalidPathException strange) {
+            throw new BadInput("'" + file + "' cannot be a file name.");
+        } catch (IOException failed) {
+            throw new BadInput(file + " cannot be read: " + failed.getMessage() + ".");
+        }
+    }
+
+    private Answers given() {
+        Map<Question.Topic, String> answers = new EnumMap<>(Question.Topic.class);
+        put(answers, Question.Topic.COMMA, comma);
+        put(answers, Question.Topic.UNIT, unit);
+        put(answers, Question.Topic.COLUMN, column);
+        return new Answers(answers);
+    }
+
+    private static void put(Map<Question.Topic, String> answers, Question.Topic topic, @Nullable String answer) {
+        if (answer != null) {
+            answers.put(topic, answer.strip().toLowerCase(Locale.ROOT));
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package org.lapwright.app.cli;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.lapwright.app.files.LapReading;
+import org.lapwright.app.files.ReadRun;
+import org.lapwright.app.files.ReadSession;
+import org.lapwright.core.trial.DrivenRun;
+import org.lapwright.core.trial.RunPlan;
+import org.lapwright.core.trial.Session;
+import org.lapwright.core.trial.Side;
+
+/** Puts runs that were read from files into the order they were driven in. */
+final class SessionSource {
+    private SessionSource() {}
+
+    /**
+     * A session with what was assumed about its order.
+     *
+     * @param session the runs in the order driven
+     * @param assumption a sentence for the racer, or empty where nothing was assumed
+     */
+    record Ordered(Session session, String assumption) {}
+
+    /**
+     * The session that a table tells of, with its own runs and sides.
+     *
+     * @throws BadInput if a run has no side, or a side has no run
+     */
+    static Session of(ReadSession read, String file) {
+        String where = read.name().isEmpty() ? file : file + ", session " + read.name();
+        List<DrivenRun> runs = new ArrayList<>();
+        for (ReadRun run : read.runs()) {
+            Side side = run.side()
+                    .orElseThrow(() ->
+                            new BadInput(where + ": a run has no side. The column side should say before or after."));
+            runs.add(new DrivenRun(side, run.run()));
+        }
+        return new Session(runs);
+    }
+
+    /**
+     * Runs of both sides from files that hold one side each. Time stamps decide the order if every run has one; else the
+     * plan does, if it has as many runs of each side; else A B B A A B … is assumed, and said.
+     */
+    static Ordered of(List<ReadRun> before, List<ReadRun> after, Optional<RunPlan> plan) {
+        List<ReadRun> all = new ArrayList<>(before);
+        all.addAll(after);
+        if (all.stream().allMatch(run -> run.startedAt().isPresent())) {
+            List<DrivenRun> byTime = new ArrayList<>();
+            all.stream()
+                    .sorted(Comparator.comparing(run -> run.startedAt().orElseThrow()))
+                    .forEach(run ->
+                            byTime.add(new DrivenRun(before.contains(run) ? Side.BEFORE : Side.AFTER, run.run())));
+            return new Ordered(new Session(byTime), "");
+        }
+        Optional<List<Side>> planned = plan.map(RunPlan::order)
+                .filter(order ->
+                        order.stream().filter(side -> side == Side.BEFORE).count() == before.size()
+                                && order.size() == all.size());
+        List<Side> order = planned.orElseGet(() -> mirrored(before.size(), after.size()));
+        boolean assumed = planned.isEmpty() && all.size() > 2;
+        return new Ordered(
+                inOrder(order, before, after),
+                assumed ? "The runs are taken to have been driven in the order " + letters(order) + "." : "");
+    }
+
+    private static Session inOrder(List<Side> order, List<ReadRun> before, List<ReadRun> after) {
+        List<DrivenRun> runs = new ArrayList<>();
+        int b = 0;
+        int a = 0;
+        for (Side side : order) {
+            runs.add(new DrivenRun(
+                    side,
+                    side == Side.BEFORE ? before.get(b++).run() : after.get(a++).run()));
+        }
+        return new Session(runs);
+    }
+
+    /** A B B A A B B A …, and what is left of the longer side at the end. */
+    private static List<Side> mirrored(int before, int after) {
+        List<Side> order = new ArrayList<>();
+        int b = 0;
+        int a = 0;
+        while (b < before || a < after) {
+            boolean wantsBefore = (order.size() + 1) / 2 % 2 == 0;
+            if ((wantsBefore && b < before) || a == after) {
+                order.add(Side.BEFORE);
+                b++;
+            } else {
+                order.add(Side.AFTER);
+                a++;
+            }
+        }
+        return order;
+    }
+
+    private static String letters(List<Side> order) {
+        StringBuilder letters = new StringBuilder();
+        order.forEach(side -> letters.append(letters.isEmpty() ? "" : " ").append(side.letter()));
+        return letters.toString();
+    }
+
+    /** All runs of a file that holds one side. */
+    static List<ReadRun> runs(LapReading reading) {
+        return reading.runs();
+    }
+}

@@ -1,0 +1,67 @@
+package org.lapwright.app.main;
+
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import org.lapwright.app.store.DataFolder;
+import org.lapwright.app.usecase.GarageStore;
+import org.lapwright.app.web.WebApp;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The web app, until it is stopped. */
+@Command(name = "serve", description = "Serve the web app on this machine only, until Ctrl-C.")
+final class ServeCommand implements Callable<Integer> {
+    private static final int USUAL_PORT = 8737;
+
+    private final Wiring wiring;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            description = "Port to listen on; 0 for any that is free (default: ${DEFAULT-VALUE}).",
+            defaultValue = "" + USUAL_PORT)
+    private int port;
+
+    @SuppressWarnings("NullAway.Init") // picocli fills the annotated fields
+    ServeCommand(Wiring wiring) {
+        this.wiring = wiring;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        if (port < 0 || port > 65_535) {
+            err.println("lapwright: --port is " + port + "; it must be from 0 to 65535.");
+            return 2;
+        }
+        DataFolder folder = wiring.dataFolder();
+        try (GarageStore garage = wiring.openGarage(folder);
+                WebApp app = new WebApp(wiring.useCases(garage)).start(port)) {
+            out.println("Lapwright is at http://127.0.0.1:" + app.port() + "/");
+            out.println("Your data is in " + folder.path() + ". Nothing leaves this computer. Ctrl-C stops it.");
+            out.flush();
+            CountDownLatch stopped = new CountDownLatch(1);
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                app.close();
+                garage.close();
+                stopped.countDown();
+            }));
+            stopped.await();
+        } catch (UncheckedIOException taken) {
+            Throwable cause = Objects.requireNonNullElse(taken.getCause(), taken);
+            err.println("lapwright: " + cause.getMessage()
+                    + ". Try ./lapwright serve --port 0, which takes any that is free.");
+            return 2;
+        }
+        return 0;
+    }
+}

@@ -1,0 +1,67 @@
+package org.lapwright.app.main;
+
+import java.time.Clock;
+import java.util.Map;
+import org.lapwright.app.store.DataFolder;
+import org.lapwright.app.store.SqliteGarage;
+import org.lapwright.app.usecase.DescribeLaps;
+import org.lapwright.app.usecase.GarageStore;
+import org.lapwright.app.usecase.Glossary;
+import org.lapwright.app.usecase.JudgeChange;
+import org.lapwright.app.usecase.KeepComparison;
+import org.lapwright.app.usecase.ShowKept;
+import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.web.UseCases;
+
+/** Puts the rooms together, by hand. */
+final class Wiring {
+    private final Map<String, String> environment;
+    private final Clock clock = Clock.systemUTC();
+    private final JudgeChange judgeChange = new JudgeChange();
+    private final DescribeLaps describeLaps = new DescribeLaps();
+    private final Glossary glossary = new Glossary();
+
+    Wiring(Map<String, String> environment) {
+        this.environment = environment;
+    }
+
+    JudgeChange judgeChange() {
+        return judgeChange;
+    }
+
+    DescribeLaps describeLaps() {
+        return describeLaps;
+    }
+
+    Glossary glossary() {
+        return glossary;
+    }
+
+    /** The data folder, made when it is not there yet. */
+    DataFolder dataFolder() {
+        return DataFolder.of(environment, System.getProperty("user.home")).create();
+    }
+
+    GarageStore openGarage(DataFolder folder) {
+        return SqliteGarage.open(folder.garage());
+    }
+
+    ShowLadder showLadder() {
+        return new ShowLadder(openGarage(dataFolder()));
+    }
+
+    UseCases useCases(GarageStore garage) {
+        return new UseCases(
+                new PastedLaps(),
+                describeLaps,
+                judgeChange,
+                new KeepComparison(garage, judgeChange, clock),
+                new ShowKept(garage, clock),
+                new ShowLadder(garage),
+                glossary);
+    }
+
+    Clock clock() {
+        return clock;
+    }
+}
