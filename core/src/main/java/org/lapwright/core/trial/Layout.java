@@ -65,6 +65,12 @@ final class Layout {
         return new Layout(values, run, after);
     }
 
+    boolean isSameAs(Layout other) {
+        return Arrays.equals(y, other.y)
+                && Arrays.equals(run, other.run)
+                && Arrays.equals(columns[3], other.columns[3]);
+    }
+
     int rows() {
         return y.length;
     }

@@ -16,6 +16,9 @@ final class SessionWatch {
     private Optional<Monitor.Result> latest = Optional.empty();
     private Layout layout;
 
+    /** What the last look saw: a lap that is left out brings no new look. */
+    private Layout seen = Layout.of(new double[0], new int[0], new boolean[0]);
+
     private SessionWatch(Course course, TrialSettings settings) {
         this.course = course;
         this.settings = settings;
@@ -65,7 +68,12 @@ final class SessionWatch {
             Monitor paceMonitor,
             Monitor spreadMonitor,
             HandTimed handTimed) {
-        layout = course.layOut(driven, counts);
+        Layout now = course.layOut(driven, counts);
+        if (now.isSameAs(seen)) {
+            return;
+        }
+        seen = now;
+        layout = now;
         Optional<Monitor.Result> result = paceMonitor.look(layout, driven, planned);
         if (result.isEmpty()) {
             return;

@@ -35,6 +35,9 @@ record SessionNoise(
             new SessionNoise(0.01, 0.3, 0.25, 0.04, 0.015, -0.01, 0.005, 1, Shape.SKEWED, 0);
     static final SessionNoise HEAVY = new SessionNoise(0.01, 0.3, 0.25, 0.04, 0.015, -0.01, 0.005, 1, Shape.T3, 0);
 
+    static final SessionNoise HARSH = new SessionNoise(0.01, 0.6, 0.5, 0.04, 0.015, -0.01, 0.005, 1, Shape.SKEWED, 0);
+    static final SessionNoise INDEPENDENT = new SessionNoise(0.01, 0, 0, 0, 0, 0, 0, 1, Shape.SKEWED, 0);
+
     /** Distribution of what each lap adds of its own. */
     enum Shape {
         /** A shifted gamma of shape 4, as reaction times have it. */
