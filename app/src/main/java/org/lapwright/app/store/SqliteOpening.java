@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import org.flywaydb.core.api.FlywayException;
+import org.lapwright.app.store.SqliteFaults.Safe;
 import org.lapwright.app.store.SqliteSchema.Standing;
 import org.lapwright.app.usecase.StoreException;
 
@@ -45,11 +46,11 @@ final class SqliteOpening {
                         "garage-before-version-%d-%s.db".formatted(schema.newest(), STAMP.format(Instant.now())));
             }
             if (standing != Standing.CURRENT) {
-                migrate();
+                migrate(standing == Standing.FRESH ? Safe.NOTHING_CHANGED : Safe.NOT_UPGRADED);
             }
             requireWritable();
         } catch (SQLException e) {
-            throw faults.describe(e, SqliteFaults.Safe.NOTHING_CHANGED);
+            throw faults.describe(e, Safe.NOTHING_CHANGED);
         } catch (IOException e) {
             throw new StoreException(
                     "%s could not be prepared: %s. Nothing was changed. See that the folder can be written and has free space."
@@ -90,12 +91,12 @@ final class SqliteOpening {
     }
 
     /** Another Lapwright may do the same at the same time: whoever comes second finds it done. */
-    private void migrate() throws SQLException, IOException {
+    private void migrate(Safe safe) throws SQLException, IOException {
         try {
             schema.migrate(database.writing());
         } catch (FlywayException e) {
             if (standing() != Standing.CURRENT) {
-                throw faults.describe(e, SqliteFaults.Safe.NOT_UPGRADED);
+                throw faults.describe(e, safe);
             }
         }
     }
@@ -103,7 +104,9 @@ final class SqliteOpening {
     private void requireWritable() throws SQLException {
         try (Connection connection = database.writer();
                 Statement statement = connection.createStatement()) {
+            // Beginning to write is not enough: on a read-only file SQLite then quietly begins to read.
             statement.execute("BEGIN IMMEDIATE");
+            statement.execute("UPDATE car SET name = name WHERE id IS NULL");
             statement.execute("ROLLBACK");
         }
     }

@@ -1,6 +1,5 @@
 package org.lapwright.app.web;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import org.eclipse.jetty.http.HttpField;
 import org.eclipse.jetty.http.HttpFields;
@@ -18,12 +17,6 @@ final class Unreadable extends ErrorHandler {
 
     Unreadable(Answers answers) {
         this.answers = answers;
-    }
-
-    @Override
-    public ByteBuffer badMessageError(int status, String reason, HttpFields.Mutable fields) {
-        setHeaders(fields);
-        return ByteBuffer.wrap(body(status));
     }
 
     @Override

@@ -20,9 +20,9 @@ final class PlainReader implements LapBoxReader {
         List<Problem> problems = new ArrayList<>();
         boolean ambiguous = text.contains("1,234") && !answers.containsKey("mark");
         int line = 0;
-        for (String row : text.split("\\R")) {
+        for (String row : text.split("\\R", -1)) {
             line++;
-            for (String word : row.strip().split("[\\s;]+")) {
+            for (String word : row.strip().split("[\\s;]+", -1)) {
                 if (word.equals("before:") || word.equals("after:")) {
                     sides.add(word.equals("before:") ? Side.BEFORE : Side.AFTER);
                     runs.add(new ArrayList<>());

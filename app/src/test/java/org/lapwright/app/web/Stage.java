@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.lapwright.app.usecase.DescribeLaps;
@@ -19,6 +20,7 @@ import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.Session;
 import org.lapwright.core.trial.Side;
 import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.Verdict;
 
 /** The web app on a free port, with hand-made verdicts and a garage in memory. */
 final class Stage implements AutoCloseable {
@@ -28,11 +30,11 @@ final class Stage implements AutoCloseable {
     private final WebApp app;
 
     Stage() {
-        this(0);
+        this(0, HandMade::judge);
     }
 
-    private Stage(int port) {
-        JudgeChange judge = new JudgeChange(HandMade::judge);
+    private Stage(int port, BiFunction<Session, TrialSettings, Verdict> judging) {
+        JudgeChange judge = new JudgeChange(judging);
         app = new WebApp(new UseCases(
                         new PlainReader(),
                         new DescribeLaps(),
@@ -42,6 +44,18 @@ final class Stage implements AutoCloseable {
                         new ShowLadder(garage, HandMade::rank),
                         new Glossary()))
                 .start(port);
+    }
+
+    /** On a port of one's choice. */
+    static Stage on(int port) {
+        return new Stage(port, HandMade::judge);
+    }
+
+    /** With a judge that has a fault in it. */
+    static Stage thatFails() {
+        return new Stage(0, (session, settings) -> {
+            throw new IllegalStateException("secret");
+        });
     }
 
     FakeGarage garage() {
@@ -96,7 +110,7 @@ final class Stage implements AutoCloseable {
 
     /** To look at the pages while working on them. */
     public static void main(String[] args) {
-        Stage stage = new Stage(args.length > 0 ? Integer.parseInt(args[0]) : 0).withExampleGarage();
+        Stage stage = on(args.length > 0 ? Integer.parseInt(args[0]) : 0).withExampleGarage();
         Runtime.getRuntime().addShutdownHook(new Thread(stage::close));
     }
 }

@@ -1,0 +1,2 @@
+-- For tests of upgrading only.
+ALTER TABLE car ADD COLUMN colour TEXT;
