@@ -195,8 +195,11 @@ public final class VerdictInWords {
 
     private static String needed(LapsNeeded needed, OptionalDouble margin) {
         if (needed.eachWay().isPresent() && needed.eachWay().getAsInt() > 0) {
-            return " About %s each way should settle it."
-                    .formatted(more(needed.eachWay().getAsInt()));
+            int laps = needed.eachWay().getAsInt();
+            return needed.afresh()
+                    ? " Driving on will hardly tell; a new session of about %s each way, planned so from the start, should."
+                            .formatted(Figures.laps(laps))
+                    : " About %s each way should settle it.".formatted(more(laps));
         }
         if (needed.eachWay().isPresent()) {
             return "";

@@ -175,7 +175,7 @@ class VerdictInWordsTest {
                         Optional.of(new Interval(0.55, 0.93)),
                         new OffRates(before, after, 0.61))),
                 decision == Decision.MORE_LAPS
-                        ? new LapsNeeded(OptionalInt.of(8), OptionalInt.of(40))
+                        ? new LapsNeeded(OptionalInt.of(8), false, OptionalInt.of(40))
                         : LapsNeeded.NONE,
                 OptionalInt.of(31),
                 stint(21),
@@ -190,7 +190,7 @@ class VerdictInWordsTest {
                 verdict.decision(),
                 verdict.difference(),
                 verdict.consistency(),
-                new LapsNeeded(eachWay, forMargin),
+                new LapsNeeded(eachWay, false, forMargin),
                 verdict.decidedAtLap(),
                 verdict.before(),
                 verdict.after(),

@@ -121,7 +121,7 @@ final class HandMade {
                     Decision.MORE_LAPS,
                     Optional.empty(),
                     Optional.empty(),
-                    new LapsNeeded(OptionalInt.empty(), OptionalInt.empty()),
+                    new LapsNeeded(OptionalInt.empty(), false, OptionalInt.empty()),
                     OptionalInt.empty(),
                     before,
                     after,
@@ -144,7 +144,7 @@ final class HandMade {
                         last.delta() * pace, share.times(pace), last.delta(), share, 1 - settings.alpha())),
                 Optional.of(consistency(before, after)),
                 decision == Decision.MORE_LAPS
-                        ? new LapsNeeded(OptionalInt.of(8), OptionalInt.of(60))
+                        ? new LapsNeeded(OptionalInt.of(8), false, OptionalInt.of(60))
                         : LapsNeeded.NONE,
                 decidedAt,
                 before,

@@ -1,39 +1,76 @@
 package org.lapwright.core.trial;
 
 import java.util.OptionalInt;
+import java.util.function.IntToDoubleFunction;
 import org.lapwright.core.stats.NormalTail;
 import org.lapwright.core.stats.model.RunGls;
 import org.lapwright.core.stats.sequential.GroupSequentialBoundary;
 
-/** How many more laps, in the order of the plan, would tell a difference with a power of {@value #POWER}. */
+/** How many more laps would tell a difference with a power of {@value #POWER}. */
 final class Forecast {
     static final double POWER = 0.8;
 
-    private final Plan plan;
-    private final Layout driven;
+    private static final Plan NEW_SESSION = Plan.of(RunPlan.parse("ABBA x 10"));
+    private static final Layout NOTHING = Layout.of(new double[0], new int[0], new boolean[0]);
+
     private final RunGls covariance;
     private final GroupSequentialBoundary boundary;
-    private final double planned;
+    private final double scatter;
 
-    Forecast(Plan plan, Layout driven, RunGls covariance, double alpha) {
-        this.plan = plan;
-        this.driven = driven;
+    /**
+     * A forecast for a driver.
+     *
+     * @param covariance how laps hang together
+     * @param alpha chance of a false alarm
+     * @param scatter standard deviation of a lap, in log lap time, above 0
+     */
+    Forecast(RunGls covariance, double alpha, double scatter) {
         this.covariance = covariance;
         this.boundary = GroupSequentialBoundary.of(alpha);
-        this.planned = information(plan.layout());
+        this.scatter = scatter;
     }
 
     /**
-     * More laps a side for a difference.
+     * More laps a side in the order of a plan.
+     *
+     * @param plan the plan
+     * @param driven the laps that count so far
+     * @param delta the difference, in log lap time
+     * @return at least 1; empty when driving on cannot tell it within reason
+     */
+    OptionalInt drivingOn(Plan plan, Layout driven, double delta) {
+        double planned = information(plan.layout());
+        return lapsEachWay(more -> {
+            double information = information(plan.extended(driven, more));
+            return planned > 0 ? power(delta, information, information / planned) : 0;
+        });
+    }
+
+    /**
+     * Laps a side of a new session, A B B A in runs of ten, planned so from the start.
      *
      * @param delta the difference, in log lap time
-     * @param scatter standard deviation of a lap, in log lap time, above 0
-     * @return at least 1; empty when it is beyond reason
+     * @return at least 1; empty beyond reason
      */
-    OptionalInt lapsEachWay(double delta, double scatter) {
+    OptionalInt newSession(double delta) {
+        return lapsEachWay(laps -> power(delta, information(NEW_SESSION.extended(NOTHING, laps)), 1));
+    }
+
+    private double power(double delta, double information, double fraction) {
+        return information <= 0
+                ? 0
+                : NormalTail.probability(boundary.z(fraction) - Math.abs(delta) * Math.sqrt(information) / scatter);
+    }
+
+    private double information(Layout layout) {
+        return covariance.information(layout.runs(), layout.nuisance(), layout.effect());
+    }
+
+    /** The least number of laps with enough power, by doubling and halving; power rises with laps where it matters. */
+    private static OptionalInt lapsEachWay(IntToDoubleFunction powerOfLaps) {
         int most = 2 * LapsNeeded.BEYOND_REASON;
         int enough = 2;
-        while (power(enough, delta, scatter) < POWER) {
+        while (powerOfLaps.applyAsDouble(enough) < POWER) {
             if (enough >= most) {
                 return OptionalInt.empty();
             }
@@ -42,25 +79,12 @@ final class Forecast {
         int tooFew = enough / 2;
         while (enough - tooFew > 2) {
             int middle = (enough + tooFew) / 2;
-            if (power(middle, delta, scatter) < POWER) {
+            if (powerOfLaps.applyAsDouble(middle) < POWER) {
                 tooFew = middle;
             } else {
                 enough = middle;
             }
         }
         return OptionalInt.of((enough + 1) / 2);
-    }
-
-    private double power(int moreLaps, double delta, double scatter) {
-        double information = information(plan.extended(driven, moreLaps));
-        if (information <= 0 || planned <= 0) {
-            return 0;
-        }
-        double needed = boundary.z(information / planned);
-        return NormalTail.probability(needed - Math.abs(delta) * Math.sqrt(information) / scatter);
-    }
-
-    private double information(Layout layout) {
-        return covariance.information(layout.runs(), layout.nuisance(), layout.effect());
     }
 }

@@ -101,18 +101,17 @@ public final class Judge {
                     Math.max(LEAST_LAPS_A_SIDE - before.cleanLaps(), LEAST_LAPS_A_SIDE - after.cleanLaps()),
                     (LEAST_LAPS - before.cleanLaps() - after.cleanLaps() + 1) / 2);
             OptionalInt first = OptionalInt.of(Math.max(1, missing));
-            return new LapsNeeded(first, first);
+            return new LapsNeeded(first, false, first);
         }
         Monitor.Result result = latest.get();
         Forecast forecast = new Forecast(
-                watch.plan(),
-                watch.layout(),
-                new RunGls(result.autocorrelation(), result.runShare()),
-                settings.alpha());
+                new RunGls(result.autocorrelation(), result.runShare()), settings.alpha(), result.scatter());
         double delta = watch.pace().latest().get().delta();
-        double margin = Math.log1p(settings.levelMargin());
-        return new LapsNeeded(
-                forecast.lapsEachWay(delta, result.scatter()), forecast.lapsEachWay(margin, result.scatter()));
+        OptionalInt forMargin = forecast.newSession(Math.log1p(settings.levelMargin()));
+        OptionalInt drivingOn = forecast.drivingOn(watch.plan(), watch.layout(), delta);
+        return drivingOn.isPresent()
+                ? new LapsNeeded(drivingOn, false, forMargin)
+                : new LapsNeeded(forecast.newSession(delta), true, forMargin);
     }
 
     private Set<Caveat> caveats() {
