@@ -1,0 +1,156 @@
+package org.lapwright.app.usecase;
+
+import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.lapwright.app.usecase.GarageStore.ExampleState;
+import org.lapwright.core.laps.LapKind;
+import org.lapwright.core.laps.Overrule;
+import org.lapwright.core.laps.TimedLap;
+import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.trial.DrivenRun;
+import org.lapwright.core.trial.RunPlan;
+import org.lapwright.core.trial.Session;
+import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.TrialSettings;
+
+/**
+ * What would this look like with some cars in it? Invented cars on an invented track, marked as an example everywhere,
+ * put in at the first start and out again in one click.
+ *
+ * <p>The verdicts are not part of the example: they are judged like any others when it is put in.
+ */
+public final class ExampleGarage {
+    /** The car of the last comparison and of no other: when it is there, all are. */
+    static final String LAST_CAR = "Whimbrel";
+
+    private static final String LAPS = "/example/shed-loop.json";
+
+    private final GarageStore store;
+    private final JudgeChange judgeChange;
+    private final Clock clock;
+
+    /** The example in {@code store}, judged by {@code judgeChange}. */
+    public ExampleGarage(GarageStore store, JudgeChange judgeChange, Clock clock) {
+        this.store = store;
+        this.judgeChange = judgeChange;
+        this.clock = clock;
+    }
+
+    /**
+     * Puts the example in unless it is there or the racer has taken it out; one that was interrupted is completed.
+     *
+     * @throws StoreException if it could not be saved
+     */
+    public void putInAtFirstStart() {
+        if (store.exampleState() != ExampleState.REMOVED) {
+            complete();
+        }
+    }
+
+    /** Takes the example out; it can be brought back. */
+    public void remove() {
+        store.archiveExample(clock.instant());
+    }
+
+    /** Brings the example back, or puts it in if it never was. */
+    public void bringBack() {
+        store.restoreExample();
+        complete();
+    }
+
+    /** Whether the example is there. */
+    public ExampleState state() {
+        return store.exampleState();
+    }
+
+    /** What the example consists of, in the order kept. */
+    static List<KeptComparison> comparisons() {
+        Example example = read();
+        return example.comparisons().stream()
+                .map(told -> told.kept(example.track(), example.driver()))
+                .toList();
+    }
+
+    /** Each comparison has a request key of its own, so that those already there are not put in again. */
+    private void complete() {
+        if (store.isExample(LAST_CAR)) {
+            return;
+        }
+        Instant now = clock.instant();
+        Example example = read();
+        for (int i = 0; i < example.comparisons().size(); i++) {
+            Told told = example.comparisons().get(i);
+            KeptComparison kept = told.kept(example.track(), example.driver());
+            store.keep(
+                    kept,
+                    judgeChange.judge(kept.session(), kept.settings()),
+                    "example garage " + (i + 1),
+                    now.minus(Duration.ofDays(told.daysBefore())));
+        }
+    }
+
+    private static Example read() {
+        try (InputStream in = ExampleGarage.class.getResourceAsStream(LAPS)) {
+            return JsonMapper.builder()
+                    .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+                    .build()
+                    .readValue(in, Example.class);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the example garage in " + LAPS + " could not be read", e);
+        }
+    }
+
+    /** The file: {@code about} says that all of it is invented. */
+    private record Example(String about, String track, String driver, List<Told> comparisons) {}
+
+    /** One comparison in the file, kept some evenings before the example was put in. */
+    private record Told(
+            String car, String lane, String change, String stays, String plan, int daysBefore, List<ToldRun> runs) {
+        KeptComparison kept(String track, String driver) {
+            List<DrivenRun> driven = new ArrayList<>();
+            for (ToldRun run : runs) {
+                driven.add(new DrivenRun(side(run.side()), run.timed()));
+            }
+            return new KeptComparison(
+                    car,
+                    track,
+                    lane,
+                    driver,
+                    change,
+                    side(stays),
+                    new Session(driven),
+                    TrialSettings.DEFAULT.withPlan(RunPlan.parse(plan)),
+                    true);
+        }
+
+        private static Side side(String code) {
+            return Side.find(code).orElseThrow(() -> new IllegalStateException("'" + code + "' is no side"));
+        }
+    }
+
+    private record ToldRun(String side, List<Double> lapS, List<Word> words) {
+        TimedRun timed() {
+            List<TimedLap> laps = new ArrayList<>();
+            for (int i = 0; i < lapS.size(); i++) {
+                laps.add(new TimedLap(i + 1, lapS.get(i)));
+            }
+            return new TimedRun(laps, words.stream().map(Word::overrule).toList());
+        }
+    }
+
+    private record Word(int lap, String kind, String reason) {
+        Overrule overrule() {
+            LapKind said =
+                    LapKind.find(kind).orElseThrow(() -> new IllegalStateException("'" + kind + "' is no kind of lap"));
+            return new Overrule(lap, said, reason);
+        }
+    }
+}
