@@ -2,6 +2,9 @@
 (function () {
   'use strict';
 
+  // Previews come by themselves now, so the buttons that ask for them go.
+  document.documentElement.classList.add('scripted');
+
   function closest(event, selector) {
     return event.target instanceof Element ? event.target.closest(selector) : null;
   }

@@ -61,8 +61,8 @@ public record IntervalChart(
     public static IntervalChart ofDifference(double seconds, Interval interval, double margin) {
         double reach = 1.25 * farthest(seconds, interval, margin, 0.01);
         Scale scale = new Scale(-reach, reach, LEFT, RIGHT);
-        int decimals = Scale.decimals(scale.step(4));
-        List<Mark> ticks = scale.ticks(4).stream()
+        int decimals = Scale.decimals(scale.step(5));
+        List<Mark> ticks = scale.ticks(5).stream()
                 .map(value -> new Mark(Scale.percent(scale.at(value)), Figures.signed(value, decimals)))
                 .toList();
         return new IntervalChart(
