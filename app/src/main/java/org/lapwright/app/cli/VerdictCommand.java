@@ -172,6 +172,7 @@ final class VerdictCommand implements Callable<Integer> {
     private static void print(PrintWriter out, Verdict verdict, TrialSettings settings) {
         VerdictInWords words = new VerdictInWords(verdict, settings);
         out.println(words.headline());
+        printIfAny(out, words.needed());
         printIfAny(out, words.confidence());
         printIfAny(out, words.consistency());
         printIfAny(out, words.offs());

@@ -59,6 +59,7 @@ final class RehearseCommand implements Callable<Integer> {
     private void visit(Path database) throws IOException, InterruptedException {
         try (GarageStore garage = SqliteGarage.open(database);
                 WebApp app = new WebApp(wiring.useCases(garage)).start(0)) {
+            wiring.exampleGarage(garage).putInAtFirstStart();
             HttpClient client = HttpClient.newHttpClient();
             for (String page : List.of("", "ladder", "kept", "words")) {
                 client.send(

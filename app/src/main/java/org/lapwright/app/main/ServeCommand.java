@@ -46,6 +46,7 @@ final class ServeCommand implements Callable<Integer> {
         DataFolder folder = wiring.dataFolder();
         try (GarageStore garage = wiring.openGarage(folder);
                 WebApp app = new WebApp(wiring.useCases(garage)).start(port)) {
+            wiring.exampleGarage(garage).putInAtFirstStart();
             out.println("Lapwright is at http://127.0.0.1:" + app.port() + "/");
             out.println("Your data is in " + folder.path() + ". Nothing leaves this computer. Ctrl-C stops it.");
             out.flush();

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.lapwright.app.store.DataFolder;
 import org.lapwright.app.store.SqliteGarage;
 import org.lapwright.app.usecase.DescribeLaps;
+import org.lapwright.app.usecase.ExampleGarage;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
@@ -50,6 +51,10 @@ final class Wiring {
         return new ShowLadder(openGarage(dataFolder()));
     }
 
+    ExampleGarage exampleGarage(GarageStore garage) {
+        return new ExampleGarage(garage, judgeChange, clock);
+    }
+
     UseCases useCases(GarageStore garage) {
         return new UseCases(
                 new PastedLaps(),
@@ -59,9 +64,5 @@ final class Wiring {
                 new ShowKept(garage, clock),
                 new ShowLadder(garage),
                 glossary);
-    }
-
-    Clock clock() {
-        return clock;
     }
 }

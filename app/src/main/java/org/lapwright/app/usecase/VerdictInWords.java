@@ -41,9 +41,15 @@ public final class VerdictInWords {
         return switch (verdict.decision()) {
             case FASTER, SLOWER -> decided(difference);
             case LEVEL -> level(difference);
-            case MORE_LAPS ->
-                "Not sure yet: %s.%s".formatted(range(difference.intervalS()), needed(verdict.needed(), margin()));
+            case MORE_LAPS -> "Not sure yet: %s.".formatted(range(difference.intervalS()));
         };
+    }
+
+    /** How many more laps should settle it; empty once it is settled. */
+    public String needed() {
+        return verdict.decision() == Decision.MORE_LAPS && verdict.difference().isPresent()
+                ? needed(verdict.needed(), margin())
+                : "";
     }
 
     /** How often such a verdict is wrong; empty where there is none. */
@@ -194,24 +200,23 @@ public final class VerdictInWords {
     }
 
     private static String needed(LapsNeeded needed, OptionalDouble margin) {
-        if (needed.eachWay().isPresent() && needed.eachWay().getAsInt() > 0) {
+        if (needed.eachWay().isPresent()) {
             int laps = needed.eachWay().getAsInt();
             return needed.afresh()
-                    ? " Driving on will hardly tell; a new session of about %s each way, planned so from the start, should."
+                    ? "Driving on would hardly tell. A new session of about %s each way, in the order A B B A, should."
                             .formatted(Figures.laps(laps))
-                    : " About %s each way should settle it.".formatted(more(laps));
+                    : "About %s each way should settle it.".formatted(more(laps));
         }
-        if (needed.eachWay().isPresent()) {
-            return "";
-        }
-        String hopeless = " So small a difference would take more than %s laps each way to tell."
+        String small = "If there is a difference, it is small: more than %s laps each way to tell."
                 .formatted(Figures.count(LapsNeeded.BEYOND_REASON));
-        if (needed.forMargin().isEmpty() || needed.forMargin().getAsInt() == 0 || margin.isEmpty()) {
-            return hopeless;
-        }
-        return hopeless
-                + " About %s each way would tell a difference of %s s, your margin."
-                        .formatted(more(needed.forMargin().getAsInt()), Figures.significant(margin.getAsDouble(), 2));
+        boolean marginWithinReach = needed.forMargin().isPresent() && margin.isPresent();
+        return marginWithinReach
+                ? small
+                        + " To show that it is within your margin of %s s takes about %s each way."
+                                .formatted(
+                                        Figures.significant(margin.getAsDouble(), 2),
+                                        Figures.laps(needed.forMargin().getAsInt()))
+                : small + " A change worth more than that would show.";
     }
 
     private static String more(int laps) {

@@ -52,10 +52,8 @@ class VerdictInWordsTest {
     @Test
     void notSureSaysHowManyMoreLaps() {
         VerdictInWords words = words(verdict(Decision.MORE_LAPS, -0.01, -0.05, 0.02));
-        assertThat(words.headline())
-                .isEqualTo(
-                        "Not sure yet: somewhere between 0.05 s faster and 0.02 s slower. About 8 more laps each way "
-                                + "should settle it.");
+        assertThat(words.headline()).isEqualTo("Not sure yet: somewhere between 0.05 s faster and 0.02 s slower.");
+        assertThat(words.needed()).isEqualTo("About 8 more laps each way should settle it.");
         assertThat(words.confidence()).isEmpty();
     }
 
@@ -63,11 +61,10 @@ class VerdictInWordsTest {
     void aHopelessDifferenceIsCalledThat() {
         Verdict verdict =
                 with(verdict(Decision.MORE_LAPS, -0.001, -0.05, 0.049), OptionalInt.empty(), OptionalInt.of(1));
-        assertThat(words(verdict).headline())
+        assertThat(words(verdict).needed())
                 .isEqualTo(
-                        "Not sure yet: somewhere between 0.05 s faster and 0.05 s slower. So small a difference would "
-                                + "take more than 1000 laps each way to tell. About 1 more lap each way would tell a difference "
-                                + "of 0.019 s, your margin.");
+                        "If there is a difference, it is small: more than 200 laps each way to tell. To show that it is"
+                                + " within your margin of 0.019 s takes about 1 lap each way.");
     }
 
     @Test

@@ -16,7 +16,7 @@ import java.util.OptionalInt;
  */
 public record LapsNeeded(OptionalInt eachWay, boolean afresh, OptionalInt forMargin) {
     /** More laps than anyone drives for one change. */
-    public static final int BEYOND_REASON = 1000;
+    public static final int BEYOND_REASON = 200;
 
     /** Nothing more to drive. */
     public static final LapsNeeded NONE = new LapsNeeded(OptionalInt.of(0), false, OptionalInt.of(0));

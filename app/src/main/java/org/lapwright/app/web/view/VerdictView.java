@@ -18,7 +18,7 @@ import org.lapwright.core.trial.Working;
  *
  * @param code of the decision
  * @param headline the verdict on pace
- * @param confidence how often such a verdict is wrong; empty where there is none
+ * @param confidence how often such a verdict is wrong, or how many more laps one takes; may be empty
  * @param consistency the verdict on consistency
  * @param offs how often the car came off; empty when unknown
  * @param caveats what to know beside it
@@ -45,7 +45,7 @@ public record VerdictView(
         return new VerdictView(
                 verdict.decision().code(),
                 words.headline(),
-                words.confidence(),
+                words.confidence() + words.needed(),
                 words.consistency(),
                 words.offs(),
                 words.caveats(),
