@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.ShowLadder;
-import org.lapwright.core.trial.LadderEntry;
+import org.lapwright.core.trial.ladder.LadderEntry;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.lapwright.app.files.LapReading;
 import org.lapwright.app.files.ReadRun;
 import org.lapwright.app.files.ReadSession;
-import org.lapwright.core.trial.DrivenRun;
-import org.lapwright.core.trial.RunPlan;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
 
 /** Puts runs that were read from files into the order they were driven in. */
 final class SessionSource {

@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.lapwright.core.laps.TimedLap;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * A table of laps with a header (RFC 4180; {@code ,}, {@code ;} or tab between the columns): {@code lap_s}, optional

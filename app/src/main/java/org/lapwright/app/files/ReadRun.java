@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * A run as read.

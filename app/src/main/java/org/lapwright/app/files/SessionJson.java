@@ -10,12 +10,12 @@ import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.DrivenRun;
-import org.lapwright.core.trial.NoisePrior;
-import org.lapwright.core.trial.RunPlan;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
-import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.NoisePrior;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * A session to be judged, in JSON. What is absent takes its usual value; what is impossible is an error that names the

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.CarLaps;
+import org.lapwright.core.trial.ladder.CarLaps;
 
 /**
  * What a car has driven on a track in its present set-up, before it is settled who goes by its name.

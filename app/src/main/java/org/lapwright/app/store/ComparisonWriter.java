@@ -13,11 +13,11 @@ import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.Difference;
-import org.lapwright.core.trial.DrivenRun;
-import org.lapwright.core.trial.RunPlan;
-import org.lapwright.core.trial.Side;
-import org.lapwright.core.trial.TrialSettings;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 import org.lapwright.core.units.Interval;
 
 /** Writes one comparison with everything that belongs to it, inside a transaction that is open already. */

@@ -6,9 +6,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.core.laps.Overrule;
-import org.lapwright.core.trial.DrivenRun;
-import org.lapwright.core.trial.NoisePrior;
-import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.NoisePrior;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * What every store asks before it takes a comparison, so that whatever is taken comes back unchanged.

@@ -14,10 +14,10 @@ import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.CarLaps;
-import org.lapwright.core.trial.DrivenRun;
-import org.lapwright.core.trial.Side;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.ladder.CarLaps;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.Side;
 
 /** A garage that lives as long as the program: for trying things out, and the plain statement of what a store does. */
 public final class MemoryGarage implements GarageStore {

@@ -13,8 +13,8 @@ import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
-import org.lapwright.core.trial.CarLaps;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.ladder.CarLaps;
 
 /**
  * The garage in one SQLite file. What {@link #keep} has returned is on disk.

@@ -15,11 +15,11 @@ import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.DrivenRun;
-import org.lapwright.core.trial.RunPlan;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
-import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * What would this look like with some cars in it? Invented cars on an invented track, marked as an example everywhere,

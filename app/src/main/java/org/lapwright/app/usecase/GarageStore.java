@@ -3,8 +3,8 @@ package org.lapwright.app.usecase;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.lapwright.core.trial.CarLaps;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.ladder.CarLaps;
 
 /**
  * Where cars, set-ups, tracks, runs, raw laps and verdicts live. What {@code keep} has returned survives a kill.

@@ -2,9 +2,9 @@ package org.lapwright.app.usecase;
 
 import java.util.function.BiFunction;
 import org.lapwright.core.trial.Judge;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.TrialSettings;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /** Did the change help? */
 public final class JudgeChange {

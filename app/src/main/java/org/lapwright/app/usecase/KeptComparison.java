@@ -1,8 +1,8 @@
 package org.lapwright.app.usecase;
 
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
-import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 import org.lapwright.core.units.Check;
 
 /**

@@ -3,7 +3,7 @@ package org.lapwright.app.usecase;
 import java.util.List;
 import java.util.Map;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 /** Reads laps that were typed or pasted into a box, says what it understood, and asks where it cannot know. */
 public interface LapBoxReader {

@@ -2,10 +2,10 @@ package org.lapwright.app.usecase;
 
 import java.util.List;
 import java.util.function.BiFunction;
-import org.lapwright.core.trial.CarLaps;
-import org.lapwright.core.trial.Ladder;
-import org.lapwright.core.trial.LadderEntry;
-import org.lapwright.core.trial.NoisePrior;
+import org.lapwright.core.trial.ladder.CarLaps;
+import org.lapwright.core.trial.ladder.Ladder;
+import org.lapwright.core.trial.ladder.LadderEntry;
+import org.lapwright.core.trial.session.NoisePrior;
 
 /** Which car is fastest here, and how sure is the order? */
 public final class ShowLadder {

@@ -10,8 +10,8 @@ import org.lapwright.core.trial.Decision;
 import org.lapwright.core.trial.Difference;
 import org.lapwright.core.trial.LapsNeeded;
 import org.lapwright.core.trial.OffRates;
-import org.lapwright.core.trial.TrialSettings;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.session.TrialSettings;
 import org.lapwright.core.units.Interval;
 
 /**

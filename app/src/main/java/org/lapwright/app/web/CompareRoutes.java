@@ -29,10 +29,10 @@ import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.trial.Decision;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
-import org.lapwright.core.trial.TrialSettings;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * The front page: paste, look, keep. Whatever button is pressed, the whole form comes and the whole page goes back;

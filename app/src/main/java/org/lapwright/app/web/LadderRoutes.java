@@ -8,7 +8,7 @@ import org.lapwright.app.web.chart.LadderChart;
 import org.lapwright.app.web.view.ExampleView;
 import org.lapwright.app.web.view.LadderPage;
 import org.lapwright.app.web.view.Shell.Tab;
-import org.lapwright.core.trial.LadderEntry;
+import org.lapwright.core.trial.ladder.LadderEntry;
 
 /** The cars on one track, ranked. */
 final class LadderRoutes {

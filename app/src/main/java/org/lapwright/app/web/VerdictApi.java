@@ -5,8 +5,8 @@ import org.lapwright.app.files.SessionJson;
 import org.lapwright.app.files.VerdictJson;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.web.compare.Comparison;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /** The verdict for programs: JSON in, JSON out. */
 final class VerdictApi {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapwright.core.laps.TimedLap;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 class LapTextTest {
     private static LapReading read(String text) {

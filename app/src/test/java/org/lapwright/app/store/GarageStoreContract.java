@@ -29,12 +29,12 @@ import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.CarLaps;
-import org.lapwright.core.trial.DrivenRun;
-import org.lapwright.core.trial.NoisePrior;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
-import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.ladder.CarLaps;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.NoisePrior;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /** What every garage does, wherever it is kept. A store's test extends this and adds nothing. */
 abstract class GarageStoreContract {

@@ -18,19 +18,19 @@ import org.lapwright.core.trial.Caveat;
 import org.lapwright.core.trial.Consistency;
 import org.lapwright.core.trial.Decision;
 import org.lapwright.core.trial.Difference;
-import org.lapwright.core.trial.DrivenRun;
 import org.lapwright.core.trial.JudgedRun;
 import org.lapwright.core.trial.LapsNeeded;
 import org.lapwright.core.trial.Look;
-import org.lapwright.core.trial.NoisePrior;
 import org.lapwright.core.trial.OffRates;
-import org.lapwright.core.trial.RunPlan;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
 import org.lapwright.core.trial.SteadyDecision;
-import org.lapwright.core.trial.TrialSettings;
 import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.Working;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.NoisePrior;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 import org.lapwright.core.units.Interval;
 
 /** Comparisons and verdicts for tests of the store; the laps mean nothing. */

@@ -18,14 +18,14 @@ import org.junit.jupiter.api.Test;
 import org.lapwright.app.store.MemoryGarage;
 import org.lapwright.app.usecase.GarageStore.ExampleState;
 import org.lapwright.core.laps.LapKind;
-import org.lapwright.core.trial.CarLaps;
 import org.lapwright.core.trial.Decision;
 import org.lapwright.core.trial.Judge;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
 import org.lapwright.core.trial.SteadyDecision;
-import org.lapwright.core.trial.TrialSettings;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.ladder.CarLaps;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 
 class ExampleGarageTest {
     private static final Instant NOW = Instant.parse("2026-03-01T20:15:30Z");

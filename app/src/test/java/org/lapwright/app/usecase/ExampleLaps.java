@@ -10,8 +10,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.Collectors;
-import org.lapwright.core.trial.RunPlan;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * Invents the laps of the example garage: the same seeds give the same file.

@@ -18,11 +18,11 @@ import org.lapwright.core.trial.Consistency;
 import org.lapwright.core.trial.Decision;
 import org.lapwright.core.trial.Difference;
 import org.lapwright.core.trial.LapsNeeded;
-import org.lapwright.core.trial.NoisePrior;
 import org.lapwright.core.trial.OffRates;
 import org.lapwright.core.trial.SteadyDecision;
-import org.lapwright.core.trial.TrialSettings;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.session.NoisePrior;
+import org.lapwright.core.trial.session.TrialSettings;
 import org.lapwright.core.units.Interval;
 
 class VerdictInWordsTest {

@@ -14,9 +14,9 @@ import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.CarLaps;
-import org.lapwright.core.trial.DrivenRun;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.ladder.CarLaps;
+import org.lapwright.core.trial.session.DrivenRun;
 
 /** A store in memory that can be told to fail. */
 final class FakeGarage implements GarageStore {

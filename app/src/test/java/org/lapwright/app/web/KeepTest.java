@@ -13,7 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.lapwright.app.usecase.GarageStore.ExampleState;
 import org.lapwright.app.usecase.KeptComparison;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 /** Keeping a comparison, and everything that can go wrong with it. */
 class KeepTest {

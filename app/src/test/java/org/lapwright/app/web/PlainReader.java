@@ -6,7 +6,7 @@ import java.util.Map;
 import org.lapwright.app.usecase.LapBoxReader;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * A reader that knows just enough to try the pages: one lap a line or parted by blanks, "before:" and "after:" to name

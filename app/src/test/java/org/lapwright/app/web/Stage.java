@@ -17,10 +17,10 @@ import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
-import org.lapwright.core.trial.TrialSettings;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /** The web app on a free port, with hand-made verdicts and a garage in memory. */
 final class Stage implements AutoCloseable {

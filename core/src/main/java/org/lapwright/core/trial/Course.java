@@ -2,10 +2,14 @@ package org.lapwright.core.trial;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.lapwright.core.laps.ClockStep;
 import org.lapwright.core.laps.LapSorter;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.stats.RobustLocation;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * The laps of a session in the order driven, as plain arrays, and which of them count after any number of laps.
@@ -118,7 +122,7 @@ final class Course {
 
     /** Scatter that the clock's step alone gives, as a share of the lap; above 0. */
     double leastScatter() {
-        return Clock.leastScatter(seconds);
+        return ClockStep.leastScatter(seconds);
     }
 
     /** Scatter of one press of a button, as a share of the lap. */

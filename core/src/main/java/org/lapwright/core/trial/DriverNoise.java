@@ -5,6 +5,8 @@ import java.util.List;
 import org.lapwright.core.stats.model.RunCovariance;
 import org.lapwright.core.stats.model.RunData;
 import org.lapwright.core.stats.model.RunGls;
+import org.lapwright.core.trial.session.NoisePrior;
+import org.lapwright.core.trial.session.Session;
 
 /**
  * Learns a driver's noise from earlier sessions: how much neighbouring laps are alike, and how much a run differs from

@@ -5,6 +5,7 @@ import java.util.function.IntToDoubleFunction;
 import org.lapwright.core.stats.NormalTail;
 import org.lapwright.core.stats.model.RunGls;
 import org.lapwright.core.stats.sequential.GroupSequentialBoundary;
+import org.lapwright.core.trial.session.RunPlan;
 
 /** How many more laps would tell a difference with a power of {@value #POWER}. */
 final class Forecast {

@@ -8,6 +8,8 @@ import org.lapwright.core.stats.RobustScale;
 import org.lapwright.core.stats.StudentTail;
 import org.lapwright.core.stats.sequential.GroupSequentialBoundary;
 import org.lapwright.core.stats.sequential.RepeatedInterval;
+import org.lapwright.core.trial.session.NoisePrior;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * Looks at laps that a person timed: neighbouring laps share a press, so a late press makes one lap long and the next

@@ -12,6 +12,10 @@ import org.lapwright.core.laps.Sorting;
 import org.lapwright.core.laps.Stint;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.stats.model.RunGls;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 import org.lapwright.core.units.Interval;
 
 /**

@@ -1,6 +1,7 @@
 package org.lapwright.core.trial;
 
 import org.lapwright.core.laps.Stint;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * One run as judged.

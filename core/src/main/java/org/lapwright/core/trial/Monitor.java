@@ -8,6 +8,7 @@ import org.lapwright.core.stats.model.RunGls;
 import org.lapwright.core.stats.model.RunGlsFit;
 import org.lapwright.core.stats.sequential.GroupSequentialBoundary;
 import org.lapwright.core.stats.sequential.RepeatedInterval;
+import org.lapwright.core.trial.session.NoisePrior;
 
 /**
  * One look at a before/after comparison: a robust fit, its scatter, and the boundary that makes looking again and again

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * The laps that were to be driven, fixed before the first look, and how the session would go on after them.

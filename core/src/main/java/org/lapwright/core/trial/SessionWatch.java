@@ -1,6 +1,7 @@
 package org.lapwright.core.trial;
 
 import java.util.Optional;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /** Watches a session lap by lap, on pace and on consistency. */
 final class SessionWatch {

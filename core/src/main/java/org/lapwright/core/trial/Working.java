@@ -1,6 +1,7 @@
 package org.lapwright.core.trial;
 
 import java.util.List;
+import org.lapwright.core.trial.session.NoisePrior;
 
 /**
  * The numbers behind a verdict, so that every one can be opened.

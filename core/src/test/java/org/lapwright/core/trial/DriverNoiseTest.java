@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import org.lapwright.core.trial.session.NoisePrior;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.TrialSettings;
 
 class DriverNoiseTest {
     private static final RunPlan PLAN = RunPlan.parse("ABBAAB x 10");

@@ -16,6 +16,11 @@ import java.util.TreeMap;
 import org.hipparchus.distribution.discrete.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * Sessions with known truth, made by an independent program in R (A B B A A B, ten laps a run, realistic noise, timing

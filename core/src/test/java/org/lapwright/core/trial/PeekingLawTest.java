@@ -7,6 +7,8 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * A racer who looks after every lap must not be fooled, and must not be kept waiting either. Simulated with fixed seeds;

@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * Makes sessions as drivers drive them: autocorrelated laps with a heavy right tail, a level of their own for each run,

@@ -2,7 +2,7 @@ package org.lapwright.app.web.chart;
 
 import java.util.List;
 import org.lapwright.app.usecase.Figures;
-import org.lapwright.core.trial.LadderEntry;
+import org.lapwright.core.trial.ladder.LadderEntry;
 import org.lapwright.core.units.Interval;
 
 /**

@@ -1,7 +1,7 @@
 package org.lapwright.app.web.chart;
 
 import org.lapwright.core.laps.LapKind;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 /** The shape that stands for a lap, so that nothing is told by colour alone. */
 public enum Symbol {

@@ -1,7 +1,7 @@
 package org.lapwright.app.web.compare;
 
 import java.util.Map;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * One box to paste laps into.

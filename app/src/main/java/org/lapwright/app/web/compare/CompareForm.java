@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lapwright.core.trial.RunPlan;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * Everything on the Before / After page that the racer typed or fixed. The page carries it all; the server keeps

@@ -12,10 +12,10 @@ import org.lapwright.app.web.compare.Comparison.DescribedRun;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.trial.DrivenRun;
-import org.lapwright.core.trial.RunPlan;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
 
 /** Reads the boxes of a form into one session. */
 public final class CompareReader {

@@ -3,8 +3,8 @@ package org.lapwright.app.web.compare;
 import java.util.List;
 import org.lapwright.app.usecase.LapBoxReader.Reading;
 import org.lapwright.core.laps.Stint;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * What the boxes amount to.

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lapwright.app.usecase.Figures;
-import org.lapwright.core.trial.RunPlan;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
-import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * What was fixed at the first look. A verdict that is looked at again and again is only honest when the plan, the

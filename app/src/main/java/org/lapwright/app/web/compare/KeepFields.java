@@ -2,9 +2,9 @@ package org.lapwright.app.web.compare;
 
 import java.util.Optional;
 import org.lapwright.app.usecase.KeptComparison;
-import org.lapwright.core.trial.Session;
-import org.lapwright.core.trial.Side;
-import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * What the racer says about a comparison to be kept, as typed.

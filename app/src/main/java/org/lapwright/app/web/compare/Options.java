@@ -3,9 +3,9 @@ package org.lapwright.app.web.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.lapwright.core.trial.NoisePrior;
-import org.lapwright.core.trial.RunPlan;
-import org.lapwright.core.trial.TrialSettings;
+import org.lapwright.core.trial.session.NoisePrior;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * The options as typed, before they are believed.

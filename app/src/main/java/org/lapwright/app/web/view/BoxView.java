@@ -1,7 +1,7 @@
 package org.lapwright.app.web.view;
 
 import org.lapwright.app.web.compare.Comparison.BoxReading;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * One box on the page.

@@ -11,7 +11,7 @@ import org.lapwright.app.web.compare.Fixed;
 import org.lapwright.app.web.compare.KeepFields;
 import org.lapwright.app.web.compare.LapWord;
 import org.lapwright.core.laps.LapKind;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * The front page.

@@ -11,7 +11,7 @@ import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.web.compare.Fixed;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.session.Side;
 
 /**
  * One kept comparison.

@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.web.chart.IntervalChart;
 import org.lapwright.app.web.chart.LadderChart;
-import org.lapwright.core.trial.LadderEntry;
+import org.lapwright.core.trial.ladder.LadderEntry;
 
 /**
  * The cars on one track.

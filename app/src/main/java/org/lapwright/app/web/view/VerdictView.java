@@ -9,9 +9,9 @@ import org.lapwright.app.web.chart.LapChart;
 import org.lapwright.app.web.chart.LooksChart;
 import org.lapwright.core.trial.Consistency;
 import org.lapwright.core.trial.Look;
-import org.lapwright.core.trial.TrialSettings;
 import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.Working;
+import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * A verdict with its pictures and its working.

@@ -12,9 +12,9 @@ import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Stint;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.trial.JudgedRun;
-import org.lapwright.core.trial.LadderEntry;
 import org.lapwright.core.trial.Look;
-import org.lapwright.core.trial.Side;
+import org.lapwright.core.trial.ladder.LadderEntry;
+import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.units.Interval;
 
 class ChartsTest {

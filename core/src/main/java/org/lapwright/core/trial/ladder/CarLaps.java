@@ -1,4 +1,4 @@
-package org.lapwright.core.trial;
+package org.lapwright.core.trial.ladder;
 
 import java.util.List;
 import org.lapwright.core.laps.TimedRun;

@@ -1,4 +1,4 @@
-package org.lapwright.core.trial;
+package org.lapwright.core.trial.session;
 
 import java.util.List;
 import java.util.regex.Matcher;

@@ -1,11 +1,13 @@
-package org.lapwright.core.trial;
+package org.lapwright.core.trial.ladder;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lapwright.core.laps.ClockStep;
 import org.lapwright.core.laps.Lap;
 import org.lapwright.core.laps.Sorting;
 import org.lapwright.core.laps.Stint;
 import org.lapwright.core.stats.many.ShrunkMeans;
+import org.lapwright.core.trial.session.NoisePrior;
 import org.lapwright.core.units.Interval;
 
 /**
@@ -54,7 +56,7 @@ public final class Ladder {
     private static double standardError(Stint stint, int runs, NoisePrior prior) {
         double pace = stint.paceS().orElseThrow();
         double[] seconds = stint.laps().stream().mapToDouble(Lap::seconds).toArray();
-        double scatter = Math.max(stint.spreadS().orElseThrow() / pace, Clock.leastScatter(seconds));
+        double scatter = Math.max(stint.spreadS().orElseThrow() / pace, ClockStep.leastScatter(seconds));
         double phi = prior.autocorrelation();
         return scatter * Math.sqrt((1 + phi) / ((1 - phi) * stint.cleanLaps()) + prior.runShare() / Math.max(1, runs));
     }

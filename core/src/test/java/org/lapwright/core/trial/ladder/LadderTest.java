@@ -1,4 +1,4 @@
-package org.lapwright.core.trial;
+package org.lapwright.core.trial.ladder;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.trial.session.NoisePrior;
 
 /** The numbers behind the ladder are held to published ones in the tests of ShrunkMeans; here, what a racer sees. */
 class LadderTest {

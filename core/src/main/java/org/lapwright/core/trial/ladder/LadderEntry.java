@@ -1,4 +1,4 @@
-package org.lapwright.core.trial;
+package org.lapwright.core.trial.ladder;
 
 import org.lapwright.core.units.Interval;
 

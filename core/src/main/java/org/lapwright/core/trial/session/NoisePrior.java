@@ -1,4 +1,4 @@
-package org.lapwright.core.trial;
+package org.lapwright.core.trial.session;
 
 import org.lapwright.core.units.Check;
 
