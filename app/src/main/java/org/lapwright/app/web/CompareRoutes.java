@@ -6,12 +6,10 @@ import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
-import org.lapwright.app.web.compare.Box;
 import org.lapwright.app.web.compare.CompareForm;
 import org.lapwright.app.web.compare.CompareReader;
 import org.lapwright.app.web.compare.Comparison;
@@ -19,15 +17,14 @@ import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.compare.Fixed;
 import org.lapwright.app.web.compare.LapWord;
 import org.lapwright.app.web.compare.Options;
+import org.lapwright.app.web.compare.WordFields;
 import org.lapwright.app.web.view.ComparePage;
 import org.lapwright.app.web.view.ComparePage.KeepView;
 import org.lapwright.app.web.view.ComparePage.Outcome;
 import org.lapwright.app.web.view.ComparePage.WordEditor;
+import org.lapwright.app.web.view.Shell;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.app.web.view.VerdictView;
-import org.lapwright.core.laps.LapKind;
-import org.lapwright.core.laps.Overrule;
-import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.trial.Decision;
 import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.session.Session;
@@ -39,7 +36,6 @@ import org.lapwright.core.trial.session.TrialSettings;
  * with a script the browser takes only the part it needs from it.
  */
 final class CompareRoutes {
-    private static final String TEMPLATE = "compare.jte";
     private static final SecureRandom RANDOM = new SecureRandom();
 
     private final UseCases useCases;
@@ -54,20 +50,14 @@ final class CompareRoutes {
 
     void open(Context context) {
         boolean example = context.queryParamMap().containsKey("example");
-        CompareForm form = CompareForm.empty(freshKey());
-        if (example) {
-            form = new CompareForm(
-                    List.of(
-                            new Box(Side.BEFORE, Assets.text("/web/example-before.txt"), Map.of()),
-                            new Box(Side.AFTER, Assets.text("/web/example-after.txt"), Map.of())),
-                    form.options(),
-                    form.fixed(),
-                    form.words(),
-                    form.keep(),
-                    form.key(),
-                    form.judged());
-        }
-        showBoxes(context, form, example);
+        CompareForm form = example
+                ? CompareForm.filled(
+                        Assets.text("/web/example-before.txt"), Assets.text("/web/example-after.txt"), freshKey())
+                : CompareForm.empty(freshKey());
+        Comparison comparison = reader.read(form);
+        show(
+                context,
+                new ComparePage(shell(), form, ComparePage.boxes(comparison), List.of(), Optional.empty(), 0, example));
     }
 
     void press(Context context) {
@@ -76,23 +66,33 @@ final class CompareRoutes {
         }
         Fields fields = new Fields(context.formParamMap());
         CompareForm form = CompareForm.from(fields, freshKey());
-        String[] wish = fields.text("do", "look").split("-", 3);
+        String[] wish = fields.text("do", "look").split("-", 2);
+        String about = wish.length > 1 ? wish[1] : "";
         switch (wish[0]) {
-            case "check" -> showBoxes(context, form, false);
-            case "add" -> showBoxes(context, form.withAnotherRun(), false);
-            case "drop" -> showBoxes(context, form.withoutRun(number(wish)), false);
-            case "reask" -> showBoxes(context, form.withoutAnswers(number(wish)), false);
-            case "word" -> look(context, form, editorFor(wish[wish.length - 1]), "");
-            case "unsay" -> look(context, form.withWords(without(form.words(), number(wish))), WordEditor.BLANK, "");
-            case "say" -> say(context, form, fields);
+            case "check" -> showBoxes(context, form, 0);
+            case "add" -> showBoxes(context, form.withAnotherRun(), form.boxes().size() + 1);
+            case "drop" -> showBoxes(context, form.withoutRun(number(about)), Math.max(1, number(about) - 1));
+            case "reask" -> showBoxes(context, form.withoutAnswers(number(about)), 0);
+            case "word" -> look(context, form, editorFor(about), "");
+            case "unsay" -> look(context, form.withWords(without(form.words(), number(about))), WordEditor.BLANK, "");
+            case "say" -> say(context, form, WordFields.from(fields));
             case "keep" -> keep(context, form);
             default -> look(context, form, WordEditor.BLANK, "");
         }
     }
 
-    private void showBoxes(Context context, CompareForm form, boolean example) {
+    private void showBoxes(Context context, CompareForm form, int focus) {
         Comparison comparison = reader.read(form);
-        show(context, form.withWords(comparison.words()), comparison, comparison.notices(), Optional.empty(), example);
+        show(
+                context,
+                new ComparePage(
+                        shell(),
+                        form.withWords(comparison.words()),
+                        ComparePage.boxes(comparison),
+                        comparison.notices(),
+                        Optional.empty(),
+                        focus,
+                        false));
     }
 
     private void look(Context context, CompareForm form, WordEditor editor, String keepProblem) {
@@ -105,7 +105,16 @@ final class CompareRoutes {
         notices.addAll(options.problems());
         notices.addAll(obstacles(comparison));
         if (!options.problems().isEmpty() || !obstacles(comparison).isEmpty() || comparison.tooMuch()) {
-            show(context, form.withWords(comparison.words()), comparison, notices, Optional.empty(), false);
+            show(
+                    context,
+                    new ComparePage(
+                            shell(),
+                            form.withWords(comparison.words()),
+                            ComparePage.boxes(comparison),
+                            notices,
+                            Optional.empty(),
+                            0,
+                            false));
             return;
         }
         Session session = comparison.session();
@@ -119,7 +128,10 @@ final class CompareRoutes {
                 VerdictView.of(verdict, settings),
                 editor,
                 new KeepView(form.keep(), suggested(verdict), knownCars(), knownTracks(), keepProblem));
-        show(context, judged, comparison, notices, Optional.of(outcome), false);
+        show(
+                context,
+                new ComparePage(
+                        shell(), judged, ComparePage.boxes(comparison), notices, Optional.of(outcome), 0, false));
     }
 
     private static Options.Checked settings(CompareForm form) {
@@ -137,45 +149,15 @@ final class CompareRoutes {
                 : List.of();
     }
 
-    private void say(Context context, CompareForm form, Fields fields) {
-        WordEditor typed = new WordEditor(
-                fields.text("say-run"),
-                fields.text("say-lap"),
-                fields.text("say-kind"),
-                fields.text("say-reason"),
-                "",
-                true);
-        Comparison comparison = reader.read(form);
+    private void say(Context context, CompareForm form, WordFields typed) {
         try {
-            LapWord word = word(comparison.session(), typed);
+            LapWord word = typed.toWord(reader.read(form).session());
             List<LapWord> words = new ArrayList<>(form.words());
             words.removeIf(earlier -> earlier.run() == word.run() && earlier.lap() == word.lap());
             words.add(word);
             look(context, form.withWords(words), WordEditor.BLANK, "");
         } catch (IllegalArgumentException wrong) {
-            look(context, form, comparison, typed.withProblem(asSentence(wrong)), "");
-        }
-    }
-
-    private static LapWord word(Session session, WordEditor typed) {
-        int run = wholeNumber(typed.run(), "run");
-        int lap = wholeNumber(typed.lap(), "lap");
-        TimedLap timed = CompareReader.findLap(session, run, lap)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "there is no lap %d in run %d; the laps are listed under “Show the working”"
-                                .formatted(lap, run)));
-        LapKind kind =
-                LapKind.find(typed.kind()).orElseThrow(() -> new IllegalArgumentException("choose what the lap was"));
-        return LapWord.on(run, timed.seconds(), new Overrule(lap, kind, typed.reason()));
-    }
-
-    private static int wholeNumber(String text, String name) {
-        try {
-            return Integer.parseInt(text.strip());
-        } catch (NumberFormatException notANumber) {
-            throw new IllegalArgumentException(
-                    "'%s' is not a number of a %s; it has to be a whole number from 1 on".formatted(text, name),
-                    notANumber);
+            look(context, form, new WordEditor(typed, asSentence(wrong), true), "");
         }
     }
 
@@ -214,23 +196,12 @@ final class CompareRoutes {
         }
     }
 
-    private void show(
-            Context context,
-            CompareForm form,
-            Comparison comparison,
-            List<String> notices,
-            Optional<Outcome> outcome,
-            boolean example) {
-        pages.show(
-                context,
-                TEMPLATE,
-                new ComparePage(
-                        pages.shell("Did the change help?", Tab.COMPARE),
-                        form,
-                        ComparePage.boxes(comparison),
-                        notices,
-                        outcome,
-                        example));
+    private void show(Context context, ComparePage page) {
+        pages.show(context, "compare.jte", page);
+    }
+
+    private Shell shell() {
+        return pages.shell("Did the change help?", Tab.COMPARE);
     }
 
     private static Side suggested(Verdict verdict) {
@@ -258,9 +229,9 @@ final class CompareRoutes {
         }
     }
 
-    private static WordEditor editorFor(String code) {
-        String[] place = code.split("\\.", 2);
-        return new WordEditor(place[0], place.length > 1 ? place[1] : "", LapKind.CLEAN.code(), "", "", true);
+    private static WordEditor editorFor(String lap) {
+        String[] place = lap.split("\\.", 2);
+        return new WordEditor(WordFields.about(place[0], place.length > 1 ? place[1] : ""), "", true);
     }
 
     private static List<LapWord> without(List<LapWord> words, int number) {
@@ -271,9 +242,8 @@ final class CompareRoutes {
         return others;
     }
 
-    private static int number(String[] wish) {
-        String last = wish[wish.length - 1];
-        return last.matches("\\d{1,4}") ? Integer.parseInt(last) : 0;
+    private static int number(String text) {
+        return text.matches("\\d{1,4}") ? Integer.parseInt(text) : 0;
     }
 
     private static String asSentence(IllegalArgumentException wrong) {

@@ -135,6 +135,7 @@ class BrowserTest {
             page.locator("#laps-1").fill(BEFORE);
             page.locator("text=Add another run").click();
             assertThat(page.locator("#title-3")).containsText("Run 3");
+            assertThat(page.locator("#title-3")).isFocused();
             assertThat(page.locator("#laps-1")).hasValue(BEFORE);
             page.locator("#laps-3").fill(AFTER);
             assertThat(page.locator("#preview-3")).containsText("20 laps");
@@ -159,6 +160,28 @@ class BrowserTest {
             assertThat(page.locator(".keep .notice")).containsText("Nothing is saved yet");
             assertThat(page.locator("#car")).hasValue("Redshank");
             assertThat(stage.garage().size()).isZero();
+        }
+    }
+
+    @Test
+    void aLapLeftOutIsOverruledFromTheWorking() {
+        try (Window window = window(Size.PHONE, true)) {
+            Page page = window.go("/?example").page();
+            page.locator(".actions .primary").click();
+            assertThat(page.locator(".verdict"))
+                    .containsText("Left out of the pace: 2 of 22 laps before, 1 of 22 laps after");
+            page.locator(".working > summary").click();
+            page.locator("[aria-label='Say otherwise of run 1, lap 9']").click();
+            assertThat(page.locator("#say-reason")).isFocused();
+            assertThat(page.locator("#say-run")).hasValue("1");
+            assertThat(page.locator("#say-lap")).hasValue("9");
+            page.keyboard().insertText("braked for the cat");
+            page.keyboard().press("Enter");
+            assertThat(page.locator(".spoken")).containsText("Run 1, lap 9 is clean, you say");
+            assertThat(page.locator("#preview-1")).containsText("You say clean");
+            page.locator("text=Take back").click();
+            assertThat(page.locator(".spoken")).hasCount(0);
+            assertThat(window.complaints()).isEmpty();
         }
     }
 

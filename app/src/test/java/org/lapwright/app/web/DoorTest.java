@@ -184,6 +184,15 @@ class DoorTest {
         assertThat(post("/example/bring-back", host(), FORM, ours()).status()).isEqualTo(303);
     }
 
+    @ParameterizedTest
+    @CsvSource({"/, 200", "/kept/1, 200", "/nowhere, 404"})
+    void headTellsWhatGetWould(String path, int status) {
+        RawHttp.Answer answer = RawHttp.send(stage.port(), "HEAD", path, List.of(host()), "");
+        assertThat(answer.status()).isEqualTo(status);
+        assertThat(answer.body()).isEmpty();
+        assertHeaders(answer);
+    }
+
     @Test
     void nothingIsSharedWithOtherOrigins() {
         RawHttp.Answer answer = get("/kept/1", host(), "Origin: http://evil.example");

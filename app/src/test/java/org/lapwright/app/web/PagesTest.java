@@ -61,7 +61,7 @@ class PagesTest {
     void theLadderNamesTies() {
         String page = visitor.get("/ladder").body();
         assertThat(page)
-                .contains("Dunlin", "ahead of", "with a chance of 83 %", "<span class=\"tag\">example</span>")
+                .contains("Dunlin", "83 % chance to be ahead of", "<span class=\"tag\">example</span>")
                 .containsPattern("aria-label=\"somewhere between 6\\.\\d{3} and 6\\.\\d{3} s\"");
         assertThat(page).contains("1 =", "share a place: the laps cannot tell them apart");
     }

@@ -47,6 +47,12 @@ public record CompareForm(
                 "");
     }
 
+    /** A form with laps in its two boxes. */
+    public static CompareForm filled(String before, String after, String key) {
+        return empty(key)
+                .withBoxes(List.of(new Box(Side.BEFORE, before, Map.of()), new Box(Side.AFTER, after, Map.of())));
+    }
+
     /** Reads a posted form; {@code freshKey} is taken if it has no key of its own. */
     public static CompareForm from(Fields fields, String freshKey) {
         List<Box> boxes = new ArrayList<>();

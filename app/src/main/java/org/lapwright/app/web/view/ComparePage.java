@@ -10,6 +10,7 @@ import org.lapwright.app.web.compare.Comparison;
 import org.lapwright.app.web.compare.Fixed;
 import org.lapwright.app.web.compare.KeepFields;
 import org.lapwright.app.web.compare.LapWord;
+import org.lapwright.app.web.compare.WordFields;
 import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.trial.session.Side;
 
@@ -21,6 +22,7 @@ import org.lapwright.core.trial.session.Side;
  * @param boxes the boxes
  * @param notices sentences about what went wrong or was dropped
  * @param outcome the verdict with what can be done about it; absent before the first look
+ * @param focus number of the run that has just been added or changed; 0 for none
  * @param example whether the laps in the boxes are the invented example
  */
 public record ComparePage(
@@ -29,6 +31,7 @@ public record ComparePage(
         List<BoxView> boxes,
         List<String> notices,
         Optional<Outcome> outcome,
+        int focus,
         boolean example) {
     /** Copies the lists. */
     public ComparePage {
@@ -119,23 +122,15 @@ public record ComparePage(
     public record Outcome(VerdictView verdict, WordEditor editor, KeepView keep) {}
 
     /**
-     * The form for the racer's word on a lap, as typed.
+     * The form for the racer's word on a lap.
      *
-     * @param run number of the run
-     * @param lap number of the lap
-     * @param kind what it was
-     * @param reason why
-     * @param problem what is wrong with the fields; empty if nothing is
+     * @param typed what was typed
+     * @param problem what is wrong with it; empty if nothing is
      * @param open whether the racer has just asked for it
      */
-    public record WordEditor(String run, String lap, String kind, String reason, String problem, boolean open) {
+    public record WordEditor(WordFields typed, String problem, boolean open) {
         /** Nothing typed yet. */
-        public static final WordEditor BLANK = new WordEditor("", "", LapKind.CLEAN.code(), "", "", false);
-
-        /** The same with a problem. */
-        public WordEditor withProblem(String found) {
-            return new WordEditor(run, lap, kind, reason, found, open);
-        }
+        public static final WordEditor BLANK = new WordEditor(WordFields.BLANK, "", false);
 
         /** The kinds to choose from. */
         public List<LapKind> kinds() {

@@ -66,12 +66,10 @@ public record LadderPage(
 
     private static String ahead(double chance, String next) {
         long percent = Math.round(100 * chance);
-        if (percent > 99) {
-            return "ahead of %s, with a chance of over 99 %%".formatted(next);
+        if (percent <= 50) {
+            return "as likely ahead of %s as not".formatted(next);
         }
-        return percent <= 50
-                ? "as likely ahead of %s as not".formatted(next)
-                : "ahead of %s with a chance of %d %%".formatted(next, percent);
+        return "%s %% chance to be ahead of %s".formatted(percent > 99 ? "over 99" : percent, next);
     }
 
     /**

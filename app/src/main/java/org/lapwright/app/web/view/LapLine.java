@@ -16,6 +16,7 @@ import org.lapwright.core.trial.JudgedRun;
  * @param time as timed
  * @param kind what it was
  * @param why by which rule or whose word
+ * @param limit slowest clean time there; a dash when there were too few laps to say
  * @param shape as drawn
  * @param side before or after
  * @param counts whether it counts for pace and spread
@@ -27,6 +28,7 @@ public record LapLine(
         String time,
         String kind,
         String why,
+        String limit,
         Symbol shape,
         String side,
         boolean counts,
@@ -42,6 +44,7 @@ public record LapLine(
                     Figures.seconds(lap.seconds()),
                     LapInWords.kind(lap.kind()),
                     LapInWords.why(lap),
+                    lap.limitS() > 0 ? Figures.fixed(lap.limitS(), 3) : Figures.NONE,
                     Symbol.of(judged.side(), lap.kind()),
                     judged.side().code(),
                     lap.counts(),

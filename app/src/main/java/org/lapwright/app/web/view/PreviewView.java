@@ -119,6 +119,6 @@ public record PreviewView(
 
     private static String asSentence(String words) {
         String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
-        return capital.endsWith(".") ? capital : capital + ".";
+        return ".?!".indexOf(capital.charAt(capital.length() - 1)) >= 0 ? capital : capital + ".";
     }
 }

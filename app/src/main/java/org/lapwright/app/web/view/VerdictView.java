@@ -3,6 +3,7 @@ package org.lapwright.app.web.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.VerdictInWords;
 import org.lapwright.app.web.chart.IntervalChart;
 import org.lapwright.app.web.chart.LapChart;
@@ -20,6 +21,7 @@ import org.lapwright.core.trial.session.TrialSettings;
  * @param headline the verdict on pace
  * @param confidence how often such a verdict is wrong, or how many more laps one takes; may be empty
  * @param consistency the verdict on consistency
+ * @param leftOut how many laps do not count
  * @param offs how often the car came off; empty when unknown
  * @param caveats what to know beside it
  * @param pictures what is drawn
@@ -30,6 +32,7 @@ public record VerdictView(
         String headline,
         String confidence,
         String consistency,
+        String leftOut,
         String offs,
         List<String> caveats,
         Pictures pictures,
@@ -47,10 +50,24 @@ public record VerdictView(
                 words.headline(),
                 words.confidence() + words.needed(),
                 words.consistency(),
+                leftOut(verdict),
                 words.offs(),
                 words.caveats(),
                 Pictures.of(verdict, words.margin().orElse(0)),
                 WorkingView.of(verdict));
+    }
+
+    private static String leftOut(Verdict verdict) {
+        int before = verdict.before().laps().size() - verdict.before().cleanLaps();
+        int after = verdict.after().laps().size() - verdict.after().cleanLaps();
+        return before + after == 0
+                ? "Every lap counts for the pace."
+                : "Left out of the pace: %d of %s before, %d of %s after, each with its reason in the working."
+                        .formatted(
+                                before,
+                                Figures.laps(verdict.before().laps().size()),
+                                after,
+                                Figures.laps(verdict.after().laps().size()));
     }
 
     /** The verdict in short, for those who hear it. */
