@@ -124,9 +124,9 @@ class SqliteKillTest {
             int keeping = 0;
             for (Future<History> done : threads.invokeAll(work)) {
                 keeping += done.get().killedWhileKeeping;
-                assertThat(done.get().acknowledged).hasSizeGreaterThan(KILLS_EACH);
+                assertThat(done.get().acknowledged).hasSizeGreaterThan(KILLS_EACH / 2);
             }
-            assertThat(keeping).as("kills in the midst of keeping").isGreaterThan(GARAGES * KILLS_EACH / 2);
+            assertThat(keeping).as("kills in the midst of keeping").isGreaterThan(GARAGES * KILLS_EACH / 4);
         } finally {
             threads.shutdownNow();
         }

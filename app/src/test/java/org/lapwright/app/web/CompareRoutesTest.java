@@ -44,7 +44,7 @@ class CompareRoutesTest {
         String page = press("check", boxes("6,214\n6,198\n7,3o1\n6,205", "")).body();
         assertThat(page)
                 .contains(
-                        "3 laps · pace 6.205 s",
+                        "3 laps · pace 6.206 s",
                         "Read as: decimal comma, in seconds",
                         "Line 3: ‘7,3o1’ is not a time. Write it as 6.214 or leave it out.",
                         "The other 3 laps are ready.");

@@ -3,7 +3,7 @@ package org.lapwright.app.web.compare;
 import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
-import org.lapwright.core.trial.Session;
+import org.lapwright.core.trial.session.Session;
 
 /**
  * The racer's word on a lap, as typed.
