@@ -5,6 +5,7 @@ import org.hipparchus.distribution.discrete.HypergeometricDistribution;
 import org.hipparchus.special.Beta;
 import org.hipparchus.stat.interval.BinomialProportion;
 import org.hipparchus.stat.interval.ConfidenceInterval;
+import org.lapwright.core.units.Interval;
 
 /**
  * So many out of so many, for example laps with an off.

@@ -1,5 +1,7 @@
 package org.lapwright.core.stats;
 
+import org.lapwright.core.units.Interval;
+
 /**
  * The two-sample Hodges–Lehmann shift, the median of all differences b_j - a_i, with the interval that belongs to the
  * rank-sum test.

@@ -1,5 +1,7 @@
 package org.lapwright.core.stats;
 
+import org.lapwright.core.units.Interval;
+
 /**
  * By how much one sample lies above another.
  *

@@ -9,7 +9,6 @@ import org.lapwright.core.stats.Proportion;
 import org.lapwright.core.stats.RobustScale;
 import org.lapwright.core.stats.resampling.RunBootstrap;
 import org.lapwright.core.stats.resampling.RunSample;
-import org.lapwright.core.units.Interval;
 
 /** Puts together what a session says on consistency. */
 final class SpreadComparison {
@@ -32,8 +31,7 @@ final class SpreadComparison {
         return new Consistency(
                 decision(watch.spread().decision()),
                 ratio.map(RunBootstrap.ScaleRatio::ratio),
-                ratio.map(found ->
-                        new Interval(found.interval().low(), found.interval().high())),
+                ratio.map(RunBootstrap.ScaleRatio::interval),
                 offs(before, after));
     }
 
@@ -66,7 +64,6 @@ final class SpreadComparison {
     }
 
     private static OffRates.Rate rate(Proportion offs) {
-        org.lapwright.core.stats.Interval wilson = offs.wilson(0.95);
-        return new OffRates.Rate(offs.count(), offs.trials(), new Interval(wilson.low(), wilson.high()));
+        return new OffRates.Rate(offs.count(), offs.trials(), offs.wilson(0.95));
     }
 }

@@ -11,6 +11,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.lapwright.core.units.Interval;
 
 /** Two samples: agreement with the definitions, symmetries, edges. */
 class TwoSampleLawTest {

@@ -2,9 +2,9 @@ package org.lapwright.core.stats.resampling;
 
 import java.util.function.ToDoubleFunction;
 import java.util.random.RandomGenerator;
-import org.lapwright.core.stats.Interval;
 import org.lapwright.core.stats.Quantile;
 import org.lapwright.core.stats.RobustScale;
+import org.lapwright.core.units.Interval;
 
 /**
  * Bootstrap with runs redrawn and rebuilt from blocks, and percentile intervals.

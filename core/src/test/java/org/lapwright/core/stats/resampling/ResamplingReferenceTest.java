@@ -7,9 +7,9 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.hipparchus.stat.StatUtils;
 import org.junit.jupiter.api.Test;
-import org.lapwright.core.stats.Interval;
 import org.lapwright.core.stats.ReferenceCase;
 import org.lapwright.core.stats.RobustLocation;
+import org.lapwright.core.units.Interval;
 
 /** Shuffling and redrawing against enumeration and 200 000 redraws in R 4.2.2. */
 class ResamplingReferenceTest {
