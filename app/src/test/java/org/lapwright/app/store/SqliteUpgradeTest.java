@@ -18,12 +18,14 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapwright.app.store.SqliteSchema.Standing;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
 
 /** An upgrade keeps everything and a copy from before; one that is interrupted leaves the old or the new, never neither. */
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class SqliteUpgradeTest {
     private static final Instant AT = Instant.parse("2026-03-01T20:15:30Z");
     private static final int KILLS = 8;
