@@ -14,12 +14,12 @@ import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.core.laps.Stint;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.Decision;
-import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.LapsNeeded;
+import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.trial.session.TrialSettings;
-import org.lapwright.core.trial.Verdict;
 
 /** Fills a garage with comparisons of 60 laps, six runs of ten. */
 public final class GarageFiller {

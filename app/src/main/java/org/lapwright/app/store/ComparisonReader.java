@@ -100,8 +100,7 @@ final class ComparisonReader {
             JOIN track ON track.id = c.track_id
             WHERE c.archived_at IS NULL AND EXISTS (
                 SELECT 1 FROM comparison_run cr JOIN raw_lap l ON l.run_id = cr.run_id WHERE cr.comparison_id = c.id)
-            GROUP BY track.id, track.name
-            ORDER BY MAX(c.saved_at) DESC, MAX(c.id) DESC""";
+            ORDER BY c.saved_at DESC, c.id DESC""";
 
     private static final String IS_EXAMPLE = """
             SELECT COUNT(*) FROM car
@@ -129,7 +128,9 @@ final class ComparisonReader {
 
     /** Tracks with laps, the one driven last first. */
     List<String> tracks() {
-        return handle.createQuery(TRACKS).mapTo(String.class).list();
+        return handle.createQuery(TRACKS).mapTo(String.class).stream()
+                .distinct()
+                .toList();
     }
 
     /** For each car on the track: the runs of the set-up it has now. */

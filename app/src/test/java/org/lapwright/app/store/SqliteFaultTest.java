@@ -80,8 +80,6 @@ class SqliteFaultTest {
         "SQLITE_IOERR_WRITE,      false, true,  The disk reported an error",
         "SQLITE_READONLY_DBMOVED, false, false, may not be written",
         "SQLITE_CORRUPT,          true,  false, is damaged",
-        "SQLITE_BUSY_SNAPSHOT,    false, false, Another program is using",
-        "SQLITE_NOMEM,            false, false, The memory ran out",
         "SQLITE_INTERNAL,         true,  true,  injected",
     })
     void aFailureAtEveryStepLosesNothing(SQLiteErrorCode code, boolean goesOn, boolean late, String sentence)

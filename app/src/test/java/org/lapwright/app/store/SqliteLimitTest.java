@@ -9,12 +9,14 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapwright.app.usecase.SavedComparison;
 
 /** What the operating system really refuses: files that may not grow, folders that may not be written. */
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class SqliteLimitTest {
     /** Above the 1.1 MB of SQLite's library, which is unpacked first, and below the 4 MB where the log is written back. */
     private static final List<String> SMALL_FILES =
