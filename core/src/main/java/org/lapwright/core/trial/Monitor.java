@@ -30,6 +30,9 @@ final class Monitor {
     private static final int LEAST_FREEDOM = 5;
     private static final int MOST_STEPS = 50;
 
+    /** Residuals that change by less than this share are settled: far below what a lap's noise leaves to know. */
+    private static final double SETTLED = 1e-5;
+
     private final GroupSequentialBoundary boundary;
     private final NoisePrior prior;
     private final boolean independent;
@@ -37,6 +40,7 @@ final class Monitor {
     private final HuberRegression regression;
     private final HuberRegression.Work work;
     private Optional<HuberFit> last = Optional.empty();
+    private double plannedWhenIndependent = Double.NaN;
 
     /**
      * A monitor for one session, asked look after look.
@@ -52,7 +56,7 @@ final class Monitor {
         this.prior = prior;
         this.independent = independent;
         this.leastScatter = leastScatter;
-        this.regression = new HuberRegression(TUNING, MOST_STEPS, 1e-6);
+        this.regression = new HuberRegression(TUNING, MOST_STEPS, SETTLED);
         this.work = new HuberRegression.Work(Math.max(1, mostLaps), 4);
     }
 
@@ -89,10 +93,18 @@ final class Monitor {
         RunGls gls = new RunGls(phi, gamma);
         Optional<RunGlsFit.Effect> effect = gls.fit(layout.runs(), layout.nuisance(), layout.effect(), pseudo)
                 .effect();
-        double planned = gls.information(plan.runs(), plan.nuisance(), plan.effect());
+        double planned = plannedInformation(gls, plan);
         return effect.filter(found -> planned > 0)
                 .map(found -> new Result(
                         lookAt(found, lapsDriven, planned), phi, gamma, scatterOf(found), fit, residuals(n)));
+    }
+
+    /** Of independent values the plan's information is always the same. */
+    private double plannedInformation(RunGls gls, Layout plan) {
+        if (!independent || Double.isNaN(plannedWhenIndependent)) {
+            plannedWhenIndependent = gls.information(plan.runs(), plan.nuisance(), plan.effect());
+        }
+        return plannedWhenIndependent;
     }
 
     private Look lookAt(RunGlsFit.Effect effect, int lapsDriven, double planned) {
