@@ -132,8 +132,8 @@ public final class VerdictInWords {
         int decimals = Figures.decimals(interval);
         boolean holds = verdict.decision() == Decision.FASTER ? interval.high() <= 0 : interval.low() >= 0;
         if (!holds) {
-            return "After is %s: that was settled%s and stands. All the laps together say %s."
-                    .formatted(direction, afterLap(verdict.decidedAtLap()), range(interval));
+            return "After is %s: an earlier look settled that, and it stands. All the laps together say %s."
+                    .formatted(direction, range(interval));
         }
         return "After is %s s a lap %s, %s."
                 .formatted(

@@ -16,7 +16,7 @@ public enum Caveat {
     DECIDED_EARLIER,
     /** The clock's steps are coarse against the scatter of the laps. */
     COARSE_CLOCK,
-    /** The laps did not all follow one another: the after runs came first. */
+    /** The first run was an after run: a track, car or driver warming up then looks like the change. */
     AFTER_FIRST,
     /** Many laps were left out on one side, so pace on clean laps may flatter it. */
     UNEVEN_EXCLUSIONS,

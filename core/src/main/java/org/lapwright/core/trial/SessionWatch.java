@@ -46,7 +46,7 @@ final class SessionWatch {
         HandTimed handTimed = new HandTimed(settings, course.handNoise());
         Layout planned = plan.layout();
         boolean[] counts = new boolean[laps];
-        int step = Math.max(1, laps / LOOK_AFTER_EVERY_LAP_UP_TO);
+        int step = Math.max(1, (laps + LOOK_AFTER_EVERY_LAP_UP_TO - 1) / LOOK_AFTER_EVERY_LAP_UP_TO);
         for (int driven = 1; driven <= laps; driven++) {
             boolean afterSide = course.isAfter(driven - 1);
             boolean look = driven % step == 0 || driven == laps;

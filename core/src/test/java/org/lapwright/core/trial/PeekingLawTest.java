@@ -115,7 +115,7 @@ class PeekingLawTest {
                 verdict -> verdict.consistency()
                         .map(consistency -> consistency.decision() == SteadyDecision.WILDER)
                         .orElse(false));
-        assertThat(found).isBetween(0.35, 0.75);
+        assertThat(found).isBetween(0.36, 0.56);
     }
 
     @Test
