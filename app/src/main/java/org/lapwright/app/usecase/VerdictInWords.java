@@ -207,7 +207,7 @@ public final class VerdictInWords {
                             .formatted(Figures.laps(laps))
                     : "About %s each way should settle it.".formatted(more(laps));
         }
-        String small = "If there is a difference, it is small: more than %s laps each way to tell."
+        String small = "If there is a difference, it is small: it would take more than %s laps each way to tell."
                 .formatted(Figures.count(LapsNeeded.BEYOND_REASON));
         boolean marginWithinReach = needed.forMargin().isPresent() && margin.isPresent();
         return marginWithinReach
@@ -216,7 +216,7 @@ public final class VerdictInWords {
                                 .formatted(
                                         Figures.significant(margin.getAsDouble(), 2),
                                         Figures.laps(needed.forMargin().getAsInt()))
-                : small + " A change worth more than that would show.";
+                : small;
     }
 
     private static String more(int laps) {

@@ -63,7 +63,7 @@ class VerdictInWordsTest {
                 with(verdict(Decision.MORE_LAPS, -0.001, -0.05, 0.049), OptionalInt.empty(), OptionalInt.of(1));
         assertThat(words(verdict).needed())
                 .isEqualTo(
-                        "If there is a difference, it is small: more than 200 laps each way to tell. To show that it is"
+                        "If there is a difference, it is small: it would take more than 200 laps each way to tell. To show that it is"
                                 + " within your margin of 0.019 s takes about 1 lap each way.");
     }
 
