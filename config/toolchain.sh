@@ -119,8 +119,6 @@ build_app() {
 # One run of what a start does, so that the next start finds the classes ready. Only a matter of speed.
 rehearse() {
   rm -f "$target"/lapwright-*.jsa
-  local native=()
-  [ "$java_major" -ge 22 ] && native=(--enable-native-access=ALL-UNNAMED)
   "$java_home/bin/java" -XX:ArchiveClassesAtExit="$target/lapwright-$java_version.jsa" -XX:+UseSerialGC -Xlog:disable \
-    "${native[@]+"${native[@]}"}" -jar "$target/lapwright-app-$version.jar" rehearse >>"$build_log" 2>&1 || true
+    -jar "$target/lapwright-app-$version.jar" rehearse >>"$build_log" 2>&1 || true
 }
