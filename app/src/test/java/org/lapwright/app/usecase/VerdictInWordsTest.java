@@ -93,7 +93,7 @@ class VerdictInWordsTest {
         Verdict verdict = verdict(Decision.FASTER, -0.04, -0.1, 0.02);
         assertThat(words(verdict).headline())
                 .isEqualTo(
-                        "After is faster: that was settled at lap 31 and stands. All the laps together say somewhere "
+                        "After is faster: an earlier look settled that, and it stands. All the laps together say somewhere "
                                 + "between 0.10 s faster and 0.02 s slower.");
     }
 
