@@ -4,9 +4,9 @@ import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.lapwright.app.usecase.DescribeLaps;
+import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
-import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.usecase.StoreException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -47,20 +47,20 @@ public final class Commands {
      * @param describeLaps what laps amount to
      * @param judgeChange did the change help
      * @param glossary what a word means
-     * @param showLadder which car is fastest; asked for only when needed, since it opens the store
+     * @param openGarage opens the store; asked only by a command that needs it, which closes it again
      * @param version as shown by --version
      */
     public Commands(
             DescribeLaps describeLaps,
             JudgeChange judgeChange,
             Glossary glossary,
-            Supplier<ShowLadder> showLadder,
+            Supplier<GarageStore> openGarage,
             String version) {
-        commandLine = new CommandLine(new Root());
+        commandLine = new CommandLine(new Root()).setExpandAtFiles(false);
         commandLine.getCommandSpec().version("Lapwright " + version);
         commandLine.addSubcommand(new LapsCommand(describeLaps));
         commandLine.addSubcommand(new VerdictCommand(judgeChange));
-        commandLine.addSubcommand(new LadderCommand(showLadder));
+        commandLine.addSubcommand(new LadderCommand(openGarage));
         commandLine.addSubcommand(new ExplainCommand(glossary));
         commandLine.setExecutionExceptionHandler((failure, command, parsed) -> tell(failure, command));
         commandLine.setParameterExceptionHandler(Commands::tellMisuse);
@@ -84,7 +84,20 @@ public final class Commands {
      * @return the exit status
      */
     public int run(String... args) {
-        return commandLine.execute(args);
+        Numbers.readBy(commandLine);
+        // Else a mistyped option behind --before would be taken for a file.
+        commandLine.setUnmatchedOptionsAllowedAsOptionParameters(false);
+        try {
+            return commandLine.execute(args);
+        } catch (OutOfMemoryError full) {
+            commandLine
+                    .getErr()
+                    .println("lapwright: that is more than fits into the memory of this program; nothing was changed."
+                            + " Give it less at a time, such as one file for each stint.");
+            return FAULT;
+        } catch (StackOverflowError | LinkageError broken) {
+            return fault(broken, commandLine.getErr());
+        }
     }
 
     private static int tell(Exception failure, CommandLine command) {
@@ -93,6 +106,10 @@ public final class Commands {
             err.println("lapwright: " + failure.getMessage());
             return failure instanceof BadInput ? BAD_INPUT : FAULT;
         }
+        return fault(failure, err);
+    }
+
+    private static int fault(Throwable failure, PrintWriter err) {
         err.println("lapwright: this is a fault of the program, and nothing was changed. Please report it with:");
         failure.printStackTrace(err);
         return FAULT;
@@ -102,10 +119,8 @@ public final class Commands {
         CommandLine command = misuse.getCommandLine();
         CommandSpec spec = command.getCommandSpec();
         PrintWriter err = command.getErr();
-        err.println("lapwright: " + misuse.getMessage());
-        if (!CommandLine.UnmatchedArgumentException.printSuggestions(misuse, err)) {
-            err.println("Try '" + spec.qualifiedName() + " --help'.");
-        }
+        err.println("lapwright: " + Misuse.sentence(misuse, args));
+        err.println("Try '" + spec.qualifiedName() + " --help'.");
         return BAD_INPUT;
     }
 }

@@ -21,10 +21,10 @@ final class ExplainCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "0..*", paramLabel = "WORD", description = "Such as braid, or missed gate.")
+    @Parameters(arity = "0..*", paramLabel = "WORD", description = "Such as: braid, or: missed gate.")
     private List<String> words = List.of();
 
-    @Option(names = "--json", description = "Print one JSON document.")
+    @Option(names = "--json", description = Json.OPTION)
     private boolean json;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the annotated fields

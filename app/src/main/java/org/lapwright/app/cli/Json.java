@@ -8,6 +8,9 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 final class Json {
     private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
+    /** What {@code --json} does, as the help says it. */
+    static final String OPTION = "Print JSON, for scripts and other programs.";
+
     private Json() {}
 
     static String of(Object value) {

@@ -4,10 +4,12 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.usecase.Figures;
+import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.core.trial.ladder.LadderEntry;
 import picocli.CommandLine.Command;
@@ -16,22 +18,24 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The cars of the store, ranked. */
-@Command(name = "ladder", description = "The saved cars on one track, ranked by pace, with how sure the order is.")
+@Command(
+        name = "ladder",
+        description = "Rank the cars you have kept on one track by pace, and say how sure the order is.")
 final class LadderCommand implements Callable<Integer> {
-    private final Supplier<ShowLadder> showLadder;
+    private final Supplier<GarageStore> openGarage;
 
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--track", paramLabel = "NAME", description = "The track; without it, the one driven last.")
+    @Option(names = "--track", paramLabel = "NAME", description = "Which track; without it, the one you drove last.")
     private @Nullable String track;
 
-    @Option(names = "--json", description = "Print one JSON document.")
+    @Option(names = "--json", description = Json.OPTION)
     private boolean json;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the annotated fields
-    LadderCommand(Supplier<ShowLadder> showLadder) {
-        this.showLadder = showLadder;
+    LadderCommand(Supplier<GarageStore> openGarage) {
+        this.openGarage = openGarage;
     }
 
     /**
@@ -54,8 +58,14 @@ final class LadderCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        try (GarageStore garage = openGarage.get()) {
+            show(new ShowLadder(garage));
+        }
+        return 0;
+    }
+
+    private void show(ShowLadder ladder) {
         PrintWriter out = spec.commandLine().getOut();
-        ShowLadder ladder = showLadder.get();
         List<String> tracks = ladder.tracks();
         String chosen = track != null ? track : tracks.isEmpty() ? "" : tracks.get(0);
         if (track != null && tracks.stream().noneMatch(name -> name.equalsIgnoreCase(chosen))) {
@@ -70,7 +80,6 @@ final class LadderCommand implements Callable<Integer> {
         } else {
             print(out, chosen, entries);
         }
-        return 0;
     }
 
     private static List<CarJson> jsonOf(List<LadderEntry> entries) {
@@ -91,12 +100,20 @@ final class LadderCommand implements Callable<Integer> {
     private static void print(PrintWriter out, String track, List<LadderEntry> entries) {
         out.println(track);
         out.printf(
-                "%6s  %-24s%10s%20s%7s   %s%n", "place", "car", "pace", "somewhere between", "laps", "ahead of next");
+                Locale.ROOT,
+                "%6s  %-24s%10s%20s%7s   %s%n",
+                "place",
+                "car",
+                "pace",
+                "somewhere between",
+                "laps",
+                "ahead of next");
         for (int i = 0; i < entries.size(); i++) {
             LadderEntry entry = entries.get(i);
             boolean tied = i > 0 && entries.get(i - 1).place() == entry.place()
                     || i + 1 < entries.size() && entries.get(i + 1).place() == entry.place();
             out.printf(
+                    Locale.ROOT,
                     "%6s  %-24s%10s%20s%7d   %s%n",
                     (tied ? "=" : "") + entry.place(),
                     entry.car(),

@@ -1,9 +1,8 @@
 package org.lapwright.app.cli;
 
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
@@ -25,13 +24,20 @@ final class LapSource {
     @Option(
             names = "--comma",
             paramLabel = "MEANING",
-            description = "In a list such as 6,214,6,301 the comma is 'decimal' or 'separates' laps.")
+            description = "What the comma is in a list such as 6,214,6,301: decimal (6.214 s, 6.301 s) or separates"
+                    + " (6 s, 214 s, …). You are asked when it matters.")
     private @Nullable String comma;
 
-    @Option(names = "--unit", paramLabel = "UNIT", description = "Whole numbers are 's' or 'ms'.")
+    @Option(
+            names = "--unit",
+            paramLabel = "UNIT",
+            description = "What a whole number such as 6214 is: ms (6.214 s) or s. You are asked when it matters.")
     private @Nullable String unit;
 
-    @Option(names = "--column", paramLabel = "NAME", description = "The column with the lap times, if not lap_s.")
+    @Option(
+            names = "--column",
+            paramLabel = "NAME",
+            description = "Which column of a table holds the lap times, if it is not called lap_s.")
     private @Nullable String column;
 
     /**
@@ -41,23 +47,29 @@ final class LapSource {
      */
     LapReading read(String file, PrintWriter err) {
         LapReading reading = open(file);
+        String where = named(file);
+        if (reading.laps() == 0
+                && reading.problemCount() == 1
+                && reading.problems().get(0).line() == 0) {
+            throw new BadInput(where + ": " + reading.problems().get(0).sentence());
+        }
         for (Problem problem : reading.problems()) {
-            err.println(file + ": " + problem.sentence());
+            err.println(where + ": " + problem.sentence());
         }
         int unlisted = reading.problemCount() - reading.problems().size();
         if (unlisted > 0) {
-            err.println(file + ": and " + unlisted + " more problems like these.");
+            err.println(where + ": and " + unlisted + " more problems like these.");
         }
         if (reading.problemCount() > 0 && reading.laps() > 0) {
-            err.println(file + ": the other " + reading.laps() + " laps are used.");
+            err.println(where + ": the other " + reading.laps() + " laps are used.");
         }
         if (reading.laps() == 0) {
             throw new BadInput(
-                    file + ": no laps in it. It should hold lap times in seconds, one a line, or a table with"
+                    where + ": no laps in it. It should hold lap times in seconds, one a line, or a table with"
                             + " a column lap_s.");
         }
         for (Question question : reading.questions()) {
-            throw new BadInput(file + ": " + question.text() + " Say which: " + answers(question));
+            throw new BadInput(where + ": " + question.text() + " Say which: " + answers(question));
         }
         return reading;
     }
@@ -72,7 +84,10 @@ final class LapSource {
     private LapReading open(String file) {
         try {
             if (file.equals("-")) {
-                return LapText.read(new InputStreamReader(System.in, StandardCharsets.UTF_8), given());
+                return LapText.read(System.in, given());
+            }
+            if (file.isBlank()) {
+                throw new BadInput("A file name is empty; it should name a file with lap times.");
             }
             Path path = Path.of(file);
             if (Files.isDirectory(path)) {
@@ -81,19 +96,35 @@ final class LapSource {
             return LapText.read(path, given());
         } catch (NoSuchFileException missing) {
             throw new BadInput(file + ": there is no such file.");
+        } catch (AccessDeniedException closed) {
+            throw new BadInput(file + " cannot be read: you are not allowed to open it.");
         } catch (InvalidPathException strange) {
             throw new BadInput("'" + file + "' cannot be a file name.");
         } catch (IOException failed) {
-            throw new BadInput(file + " cannot be read: " + failed.getMessage() + ".");
+            throw new BadInput(named(file) + " cannot be read: " + failed.getMessage() + ".");
         }
     }
 
     private Answers given() {
         Map<Question.Topic, String> answers = new EnumMap<>(Question.Topic.class);
-        put(answers, Question.Topic.COMMA, comma);
-        put(answers, Question.Topic.UNIT, unit);
+        put(answers, Question.Topic.COMMA, oneOf(comma, "--comma", Answers.COMMA_DECIMAL, Answers.COMMA_SEPARATES));
+        put(answers, Question.Topic.UNIT, oneOf(unit, "--unit", Answers.SECONDS, Answers.MILLISECONDS));
         put(answers, Question.Topic.COLUMN, column);
         return new Answers(answers);
+    }
+
+    private static @Nullable String oneOf(@Nullable String given, String option, String one, String other) {
+        if (given != null
+                && !given.strip().equalsIgnoreCase(one)
+                && !given.strip().equalsIgnoreCase(other)) {
+            throw new BadInput(option + " is '" + given + "'; it must be " + one + " or " + other + ".");
+        }
+        return given;
+    }
+
+    /** A file as a message names it. */
+    static String named(String file) {
+        return file.equals("-") ? "standard input" : file;
     }
 
     private static void put(Map<Question.Topic, String> answers, Question.Topic topic, @Nullable String answer) {

@@ -2,10 +2,12 @@ package org.lapwright.app.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.lapwright.app.files.LapReading;
 import org.lapwright.app.files.ReadRun;
 import org.lapwright.app.files.VerdictJson;
@@ -23,7 +25,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Describes one stint: its laps with their kinds, pace, spread, drift. */
-@Command(name = "laps", description = "Describe one stint: pace, spread, best, drift, and what kind each lap is.")
+@Command(
+        name = "laps",
+        description = "Describe one stint: pace, spread, best lap, drift, and which laps were left out and why.")
 final class LapsCommand implements Callable<Integer> {
     private static final int ODD_LAPS_SHOWN = 40;
 
@@ -35,10 +39,13 @@ final class LapsCommand implements Callable<Integer> {
     @Mixin
     private LapSource source;
 
-    @Parameters(paramLabel = "FILE", description = "Lap times: one a line, a pasted list, or CSV. - is standard input.")
+    @Parameters(
+            paramLabel = "FILE",
+            description = "A file of lap times: one a line, a pasted list, or a table (CSV) with a column lap_s."
+                    + " A single - reads what is piped in.")
     private String file;
 
-    @Option(names = "--json", description = "Print one JSON document.")
+    @Option(names = "--json", description = Json.OPTION)
     private boolean json;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the annotated fields
@@ -49,7 +56,9 @@ final class LapsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        LapReading reading = source.read(file, spec.commandLine().getErr());
+        PrintWriter err = spec.commandLine().getErr();
+        LapReading reading = source.read(file, err);
+        tellOfSides(reading, err);
         Stint stint =
                 describeLaps.describe(reading.runs().stream().map(ReadRun::run).toList());
         if (json) {
@@ -58,6 +67,15 @@ final class LapsCommand implements Callable<Integer> {
             print(out, reading.understoodAs(), stint);
         }
         return 0;
+    }
+
+    private void tellOfSides(LapReading reading, PrintWriter err) {
+        long sides = reading.runs().stream().map(ReadRun::side).distinct().count();
+        if (sides > 1 || reading.sessions().size() > 1) {
+            err.println(file + ": all " + Figures.count(reading.runs().size())
+                    + " runs are described as one stint. To compare before with after: lapwright verdict --session "
+                    + file);
+        }
     }
 
     private static void print(PrintWriter out, String understoodAs, Stint stint) {
@@ -88,10 +106,10 @@ final class LapsCommand implements Callable<Integer> {
                 stint.effectiveLaps().isPresent()
                         ? Figures.laps(Math.round(stint.effectiveLaps().getAsDouble()))
                         : Figures.NONE,
-                "as many independent ones; neighbours are alike by "
-                        + (stint.autocorrelation().isPresent()
-                                ? Figures.fixed(stint.autocorrelation().getAsDouble(), 2)
-                                : Figures.NONE));
+                stint.autocorrelation().isPresent()
+                        ? "as many independent ones; neighbours are alike by "
+                                + Figures.fixed(stint.autocorrelation().getAsDouble(), 2)
+                        : "");
         row(out, "all in", seconds(stint.timePerLapS()), "all time over all laps, incidents included");
         printOddLaps(out, stint);
     }
@@ -106,11 +124,20 @@ final class LapsCommand implements Callable<Integer> {
         Map<LapKind, Integer> counts = new TreeMap<>();
         odd.forEach(lap -> counts.merge(lap.kind(), 1, Integer::sum));
         out.println();
-        out.println("Left out: " + counts);
+        out.println("Left out: "
+                + counts.entrySet().stream()
+                        .map(count -> Figures.count(count.getValue()) + " "
+                                + count.getKey().code())
+                        .collect(Collectors.joining(", "))
+                + ".");
         for (Lap lap : odd.subList(0, Math.min(ODD_LAPS_SHOWN, odd.size()))) {
             out.printf(
+                    Locale.ROOT,
                     "  lap %-5d %9s  %-14s %s%n",
-                    lap.number(), Figures.fixed(lap.seconds(), 3), lap.kind().code(), LapInWords.why(lap));
+                    lap.number(),
+                    Figures.fixed(lap.seconds(), 3),
+                    lap.kind().code(),
+                    LapInWords.why(lap));
         }
         if (odd.size() > ODD_LAPS_SHOWN) {
             out.println("  … and " + (odd.size() - ODD_LAPS_SHOWN) + " more; --json lists every lap.");
@@ -118,7 +145,7 @@ final class LapsCommand implements Callable<Integer> {
     }
 
     private static void row(PrintWriter out, String name, String value, String meaning) {
-        out.printf("%-8s%14s   %s%n", name, value, meaning);
+        out.println("%-8s%14s   %s".formatted(name, value, meaning).stripTrailing());
     }
 
     private static String seconds(OptionalDouble value) {

@@ -3,12 +3,13 @@ package org.lapwright.app.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.LapReading;
 import org.lapwright.app.files.ReadRun;
-import org.lapwright.app.files.ReadSession;
 import org.lapwright.app.files.VerdictJson;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.JudgeChange;
@@ -18,6 +19,7 @@ import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.session.NoisePrior;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.trial.session.TrialSettings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,9 +32,12 @@ import picocli.CommandLine.Spec;
         name = "verdict",
         description = {
             "Did the change help, on pace and on consistency, and how sure is that?",
-            "Give one file for each run, or one table with the columns run, side and lap_s."
+            "Give --before and --after with one file for each run, or --session with one table of all runs."
         })
 final class VerdictCommand implements Callable<Integer> {
+    /** More laps than this are refused: a look after every lap takes its time, and nobody drives so many. */
+    static final int MOST_LAPS = 10_000;
+
     private final JudgeChange judgeChange;
 
     @Spec
@@ -41,43 +46,55 @@ final class VerdictCommand implements Callable<Integer> {
     @Mixin
     private LapSource source;
 
-    @Option(names = "--before", arity = "1..*", paramLabel = "FILE", description = "Laps before the change.")
+    @Option(
+            names = "--before",
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = "Laps before the change, one file for each run.")
     private List<String> before = new ArrayList<>();
 
-    @Option(names = "--after", arity = "1..*", paramLabel = "FILE", description = "Laps after the change.")
+    @Option(
+            names = "--after",
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = "Laps after the change, one file for each run.")
     private List<String> after = new ArrayList<>();
 
     @Option(
             names = "--session",
             paramLabel = "FILE",
-            description = "A table of all runs. With a column session, one verdict for each.")
+            description =
+                    "One table (CSV) of all runs, with the columns run, side and lap_s. With a column session too,"
+                            + " one verdict for each session.")
     private @Nullable String session;
 
     @Option(
             names = "--plan",
             paramLabel = "PLAN",
-            description = "The runs planned before the first look, such as \"ABBAAB x 10\" (A before, B after)."
-                    + " Without it, the runs as driven.")
+            description =
+                    "The runs you meant to drive, fixed before you first looked: \"ABBAAB x 10\" is six runs of ten laps,"
+                            + " A before and B after the change. Without it, the runs as driven count as the plan.")
     private @Nullable String plan;
 
     @Option(
             names = "--margin",
             paramLabel = "PERCENT",
-            description = "Difference that does not matter, in percent of a lap (default: ${DEFAULT-VALUE}).",
+            description = "The difference too small to matter to you, in percent of a lap (default: ${DEFAULT-VALUE}).",
             defaultValue = "0.3")
     private double margin;
 
     @Option(
             names = "--confidence",
             paramLabel = "SHARE",
-            description = "Confidence of the interval, 0.7 to 0.999 (default: ${DEFAULT-VALUE}).",
+            description = "How sure to be, 0.7 to 0.999; 0.95 is wrong at most once in twenty"
+                    + " (default: ${DEFAULT-VALUE}).",
             defaultValue = "0.95")
     private double confidence;
 
-    @Option(names = "--hand-timed", description = "A person pressed a button: judge whole runs, not laps.")
+    @Option(names = "--hand-timed", description = "The laps were timed by hand, with a stopwatch or a button.")
     private boolean handTimed;
 
-    @Option(names = "--json", description = "Print one JSON document.")
+    @Option(names = "--json", description = Json.OPTION)
     private boolean json;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the annotated fields
@@ -101,10 +118,12 @@ final class VerdictCommand implements Callable<Integer> {
 
     private TrialSettings settings() {
         if (!(confidence >= 0.7 && confidence <= 0.999)) {
-            throw new BadInput("--confidence is " + confidence + "; it must be from 0.7 to 0.999.");
+            throw new BadInput(
+                    "--confidence is " + Figures.significant(confidence, 6) + "; it must be from 0.7 to 0.999"
+                            + (confidence >= 70 && confidence < 100 ? ", so 95 % is 0.95." : "."));
         }
         if (!(margin >= 0 && margin <= 10)) {
-            throw new BadInput("--margin is " + margin + " %; it must be from 0 to 10 %.");
+            throw new BadInput("--margin is " + Figures.significant(margin, 6) + " %; it must be from 0 to 10 %.");
         }
         // Rounded, so that a confidence of 0.95 is an alpha of 0.05 and not of 0.05000000000000004.
         double alpha = Math.round((1 - confidence) * 1e9) / 1e9;
@@ -122,23 +141,45 @@ final class VerdictCommand implements Callable<Integer> {
 
     private void judgeTable(String file, TrialSettings settings) {
         LapReading reading = source.read(file, spec.commandLine().getErr());
-        List<Verdict> verdicts = reading.sessions().stream()
-                .map(read -> judgeChange.judge(SessionSource.of(read, file), settings))
-                .toList();
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
-            List<VerdictJson> all = verdicts.stream()
-                    .map(verdict -> VerdictJson.of(verdict, settings.alpha()))
-                    .toList();
-            out.println(Json.of(reading.hasSessions() ? all : all.get(0)));
-            return;
-        }
-        for (int i = 0; i < verdicts.size(); i++) {
-            ReadSession read = reading.sessions().get(i);
-            if (!read.name().isEmpty()) {
-                out.println((i == 0 ? "" : System.lineSeparator()) + "Session " + read.name());
+        List<VerdictJson> all = new ArrayList<>();
+        // Read first: a later session that cannot be judged must not cut the output in half.
+        List<Session> sessions = reading.sessions().stream()
+                .map(read -> SessionSource.of(read, file))
+                .toList();
+        for (int i = 0; i < sessions.size(); i++) {
+            String name = reading.sessions().get(i).name();
+            Verdict verdict = judge(sessions.get(i), settings);
+            String note = SessionSource.besidePlan(sessions.get(i), settings.plan());
+            if (json) {
+                all.add(VerdictJson.of(verdict, settings, name));
+                tell(name.isEmpty() || note.isEmpty() ? note : "Session " + name + ": " + note);
+            } else {
+                if (!name.isEmpty()) {
+                    out.println((i == 0 ? "" : System.lineSeparator()) + "Session " + name);
+                }
+                print(out, verdict, settings, List.of(note));
             }
-            print(out, verdicts.get(i), settings);
+        }
+        if (json) {
+            out.println(Json.of(reading.hasSessions() ? all : all.get(0)));
+        } else {
+            out.println();
+            out.println("Read " + LapSource.named(file) + " as " + reading.understoodAs() + ".");
+        }
+    }
+
+    private Verdict judge(Session driven, TrialSettings settings) {
+        if (driven.laps() > MOST_LAPS) {
+            throw new BadInput("That is " + Figures.laps(driven.laps()) + " in one session; a verdict takes up to "
+                    + Figures.laps(MOST_LAPS) + ". Leave out what belongs to another change.");
+        }
+        return judgeChange.judge(driven, settings);
+    }
+
+    private void tell(String note) {
+        if (!note.isEmpty()) {
+            spec.commandLine().getErr().println(note);
         }
     }
 
@@ -147,29 +188,48 @@ final class VerdictCommand implements Callable<Integer> {
             throw new BadInput(
                     "Give laps of both sides: --before FILE --after FILE, or one table with --session FILE.");
         }
-        SessionSource.Ordered ordered = SessionSource.of(runs(before), runs(after), settings.plan());
+        refuseTwice();
+        List<String> readAs = new ArrayList<>();
+        SessionSource.Ordered ordered =
+                SessionSource.of(runs(Side.BEFORE, before, readAs), runs(Side.AFTER, after, readAs), settings.plan());
         PrintWriter out = spec.commandLine().getOut();
         Session driven = ordered.session();
-        Verdict verdict = judgeChange.judge(driven, settings);
+        Verdict verdict = judge(driven, settings);
+        List<String> notes = List.of(ordered.assumption(), SessionSource.besidePlan(driven, settings.plan()));
         if (json) {
-            out.println(Json.of(VerdictJson.of(verdict, settings.alpha())));
+            notes.forEach(this::tell);
+            out.println(Json.of(VerdictJson.of(verdict, settings)));
         } else {
-            print(out, verdict, settings);
-            if (!ordered.assumption().isEmpty()) {
-                out.println("- " + ordered.assumption());
+            print(out, verdict, settings, notes);
+            out.println();
+            readAs.forEach(out::println);
+        }
+    }
+
+    /** The same file twice on one side would count its laps twice; standard input can be read only once. */
+    private void refuseTwice() {
+        for (List<String> side : List.of(before, after)) {
+            for (String file : side) {
+                boolean twice = side.stream().filter(file::equals).count() > 1;
+                boolean inputTwice = file.equals("-") && before.contains("-") && after.contains("-");
+                if (twice || inputTwice) {
+                    throw new BadInput(LapSource.named(file) + " is given twice; each run is a file of its own.");
+                }
             }
         }
     }
 
-    private List<ReadRun> runs(List<String> files) {
+    private List<ReadRun> runs(Side side, List<String> files, List<String> readAs) {
         List<ReadRun> runs = new ArrayList<>();
         for (String file : files) {
-            runs.addAll(source.read(file, spec.commandLine().getErr()).runs());
+            LapReading reading = source.read(file, spec.commandLine().getErr());
+            runs.addAll(SessionSource.runs(reading, side, file));
+            readAs.add("Read " + LapSource.named(file) + " as " + reading.understoodAs() + ".");
         }
         return runs;
     }
 
-    private static void print(PrintWriter out, Verdict verdict, TrialSettings settings) {
+    private static void print(PrintWriter out, Verdict verdict, TrialSettings settings, List<String> notes) {
         VerdictInWords words = new VerdictInWords(verdict, settings);
         out.println(words.headline());
         printIfAny(out, words.needed());
@@ -177,12 +237,15 @@ final class VerdictCommand implements Callable<Integer> {
         printIfAny(out, words.consistency());
         printIfAny(out, words.offs());
         out.println();
-        out.printf("%8s%8s%8s%12s%12s%12s%n", "", "laps", "count", "pace", "spread", "best");
+        out.printf(Locale.ROOT, "%8s%8s%8s%12s%12s%12s%n", "", "laps", "count", "pace", "spread", "best");
         printSide(out, "before", verdict.before());
         printSide(out, "after", verdict.after());
-        if (!words.caveats().isEmpty()) {
+        List<String> said = Stream.concat(words.caveats().stream(), notes.stream())
+                .filter(note -> !note.isEmpty())
+                .toList();
+        if (!said.isEmpty()) {
             out.println();
-            words.caveats().forEach(caveat -> out.println("- " + caveat));
+            said.forEach(note -> out.println("- " + note));
         }
     }
 
@@ -194,6 +257,7 @@ final class VerdictCommand implements Callable<Integer> {
 
     private static void printSide(PrintWriter out, String name, Stint stint) {
         out.printf(
+                Locale.ROOT,
                 "%8s%8d%8d%12s%12s%12s%n",
                 name,
                 stint.laps().size(),

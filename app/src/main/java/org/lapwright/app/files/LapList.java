@@ -1,6 +1,8 @@
 package org.lapwright.app.files;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,7 +28,10 @@ final class LapList {
     private static final Pattern WORD_LABEL = Pattern.compile("^\\s*[\\p{L}#]+\\s*(\\d{1,7})\\s+(\\S.*)$");
     private static final Pattern SPLIT = Pattern.compile("[\\s;|]+");
     private static final Pattern UNIT_WORD = Pattern.compile("(?i)s|sec|secs|seconds|ms|msec");
-    private static final Pattern WHOLE_LIST = Pattern.compile("\\d+(,\\d+)+");
+    private static final Pattern LINE_END = Pattern.compile("\\R");
+
+    /** More times than this are refused as a whole: a list is held in memory, a table need not be. */
+    static final int MOST_TIMES = 250_000;
 
     private final Answers answers;
     private final ProblemList problems = new ProblemList();
@@ -34,6 +39,7 @@ final class LapList {
     private final List<Line> lines = new ArrayList<>();
     private final List<Timed> times = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private int words;
 
     private record Line(int number, Optional<Integer> lap, List<String> words) {}
 
@@ -46,51 +52,70 @@ final class LapList {
     static LapReading read(String text, Answers answers) {
         LapList list = new LapList(answers);
         list.split(text);
+        if (list.isTooLong()) {
+            return LapText.refused(
+                    "This list has more than " + MOST_TIMES + " times; none of it was taken",
+                    "Keep each stint in a file of its own");
+        }
         list.readTimes();
         return list.reading();
     }
 
+    private boolean isTooLong() {
+        return words > MOST_TIMES;
+    }
+
     private void split(String text) {
         int number = 0;
-        for (String raw : text.split("\\R", -1)) {
+        Iterator<String> raw = LINE_END.splitAsStream(text).iterator();
+        while (raw.hasNext() && !isTooLong()) {
             number++;
-            String line = raw.replace('\u2212', '-')
+            String line = raw.next()
+                    .replace('\u2212', '-')
                     .replace('\u00a0', ' ')
                     .replace('\u202f', ' ')
+                    .replace('"', ' ')
                     .strip();
             if (line.isEmpty() || line.startsWith("#")) {
                 continue;
             }
-            Matcher label = LABEL.matcher(line);
-            Matcher wordLabel = WORD_LABEL.matcher(line);
-            if (label.matches()) {
-                lines.add(new Line(number, Optional.of(Integer.parseInt(label.group(1))), words(label.group(2))));
-            } else if (wordLabel.matches()) {
-                lines.add(
-                        new Line(number, Optional.of(Integer.parseInt(wordLabel.group(1))), words(wordLabel.group(2))));
-            } else {
-                lines.add(new Line(number, Optional.empty(), words(line)));
-            }
+            lines.add(line(number, line));
         }
         takeLapNumberColumn();
     }
 
+    private Line line(int number, String text) {
+        // A label ends at a blank; most lines are one time and need not be tried.
+        if (text.chars().anyMatch(Character::isWhitespace)) {
+            for (Pattern label : List.of(LABEL, WORD_LABEL)) {
+                Matcher labelled = label.matcher(text);
+                if (labelled.matches()) {
+                    return new Line(number, Optional.of(Integer.parseInt(labelled.group(1))), words(labelled.group(2)));
+                }
+            }
+        }
+        return new Line(number, Optional.empty(), words(text));
+    }
+
     /** Splits at blanks and puts a lone unit back to its number. */
-    private static List<String> words(String line) {
-        List<String> words = new ArrayList<>();
-        for (String word : SPLIT.split(line)) {
+    private List<String> words(String line) {
+        List<String> found = new ArrayList<>();
+        Iterator<String> all = SPLIT.splitAsStream(line).iterator();
+        while (all.hasNext() && !isTooLong()) {
+            String word = all.next();
+            words += 1 + (int) word.chars().filter(c -> c == ',').count();
             String bare = stripped(word);
             if (bare.isEmpty()) {
                 continue;
             }
-            if (UNIT_WORD.matcher(bare).matches() && !words.isEmpty()) {
-                int last = words.size() - 1;
-                words.set(last, stripped(words.get(last)) + bare.toLowerCase(Locale.ROOT));
+            if (UNIT_WORD.matcher(bare).matches() && !found.isEmpty()) {
+                int last = found.size() - 1;
+                found.set(last, stripped(found.get(last)) + bare.toLowerCase(Locale.ROOT));
             } else {
-                words.add(word);
+                found.add(word);
             }
         }
-        return words;
+        return found;
     }
 
     private static String stripped(String word) {
@@ -204,8 +229,9 @@ final class LapList {
                 .findFirst()
                 .orElseThrow();
         Optional<String> answer = answers.find(Question.Topic.COMMA);
-        boolean pairsUp = WHOLE_LIST.matcher(sample).matches() && sample.split(",").length % 2 == 0;
-        if (answer.isPresent() ? answer.get().equals(Answers.COMMA_DECIMAL) && pairsUp : pairsUp && !point) {
+        String[] parts = sample.split(",", -1);
+        boolean pairsUp = parts.length % 2 == 0 && Arrays.stream(parts).allMatch(LapTime::isWhole);
+        if (answer.isPresent() ? answer.get().equals(Answers.COMMA_DECIMAL) : pairsUp && !point) {
             rejoinDecimalPairs();
             if (answer.isEmpty()) {
                 ask(sample);

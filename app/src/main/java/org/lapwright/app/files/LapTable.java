@@ -16,8 +16,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.trial.session.Side;
 
@@ -27,6 +29,7 @@ import org.lapwright.core.trial.session.Side;
  */
 final class LapTable {
     private static final String TIME = "lap_s";
+    private static final Set<String> KNOWN = Set.of(TIME, "lap", "at", "lane", "run", "side", "session");
     private static final int LONGEST_FIELD = 1 << 20;
 
     private final Header header;
@@ -102,6 +105,12 @@ final class LapTable {
             Iterator<CsvRecord> rows, String head, char separator, Answers answers, LapTable[] table) {
         List<String> names =
                 rows.next().getFields().stream().map(LapTable::name).toList();
+        Optional<String> twice = twice(names, answers);
+        if (twice.isPresent()) {
+            return LapText.refused(
+                    "Two columns are called " + twice.get() + "; none of the laps was taken",
+                    "Give each column a name of its own");
+        }
         Optional<Header> header = header(names, head, separator, answers);
         if (header.isEmpty()) {
             return LapText.refused(
@@ -222,6 +231,15 @@ final class LapTable {
         return new LapReading(read, understood, problems.listed(), problems.count(), header.questions());
     }
 
+    /** A column that this reads and that is there twice: which one is meant cannot be told. */
+    private static Optional<String> twice(List<String> names, Answers answers) {
+        String wanted = answers.find(Question.Topic.COLUMN).orElse(TIME);
+        return names.stream()
+                .filter(name -> KNOWN.contains(name) || name.equals(wanted))
+                .filter(name -> names.indexOf(name) != names.lastIndexOf(name))
+                .findFirst();
+    }
+
     private static Optional<Header> header(List<String> names, String head, char separator, Answers answers) {
         Map<String, Integer> columns = new LinkedHashMap<>();
         for (int i = 0; i < names.size(); i++) {
@@ -229,11 +247,14 @@ final class LapTable {
         }
         List<Integer> withDecimals = columnsWithDecimals(head, separator);
         String answer = answers.find(Question.Topic.COLUMN).orElse(TIME);
+        List<Question> askedAgain = names.contains(answer) || answer.equals(TIME)
+                ? List.of()
+                : List.of(whichColumn("There is no column " + answer + ". ", names, allColumns(names)));
         for (String wanted : List.of(answer, TIME)) {
             int column = names.indexOf(wanted);
             if (column >= 0) {
                 return Optional.of(
-                        new Header(columns, names.size(), column, "table with the column " + wanted, List.of()));
+                        new Header(columns, names.size(), column, "table with the column " + wanted, askedAgain));
             }
         }
         if (withDecimals.isEmpty()) {
@@ -241,7 +262,9 @@ final class LapTable {
         }
         int lap = names.indexOf("lap");
         int column = withDecimals.contains(lap) ? lap : withDecimals.get(0);
-        List<Question> questions = withDecimals.size() > 1 ? List.of(whichColumn(names, withDecimals)) : List.of();
+        List<Question> questions = askedAgain.isEmpty() && withDecimals.size() > 1
+                ? List.of(whichColumn("", names, withDecimals))
+                : askedAgain;
         return Optional.of(new Header(
                 columns,
                 names.size(),
@@ -250,10 +273,14 @@ final class LapTable {
                 questions));
     }
 
-    private static Question whichColumn(List<String> names, List<Integer> columns) {
+    private static List<Integer> allColumns(List<String> names) {
+        return IntStream.range(0, names.size()).boxed().toList();
+    }
+
+    private static Question whichColumn(String opening, List<String> names, List<Integer> columns) {
         return new Question(
                 Question.Topic.COLUMN,
-                "Which column holds the lap times?",
+                opening + "Which column holds the lap times?",
                 columns.stream()
                         .map(column -> new Question.Choice(names.get(column), names.get(column)))
                         .toList());

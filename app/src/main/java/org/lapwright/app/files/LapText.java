@@ -18,7 +18,8 @@ import java.util.List;
  * Reads laps from any text: a table with a header goes to {@link LapTable}, everything else to {@link LapList}.
  *
  * <p>Memory is bounded whatever the size of the source: a table is read as a stream and refused past
- * {@value LapReading#MOST_LAPS} laps, a list is refused past {@value #LONGEST_LIST} characters.
+ * {@value LapReading#MOST_LAPS} laps, a list is refused past {@value #LONGEST_LIST} characters or
+ * {@value LapList#MOST_TIMES} times.
  */
 public final class LapText {
     /** Longest list without a header, in characters. */
@@ -43,10 +44,19 @@ public final class LapText {
      * @throws IOException if the file cannot be read
      */
     public static LapReading read(Path file, Answers answers) throws IOException {
-        try (InputStream bytes = new BufferedInputStream(Files.newInputStream(file));
-                Reader characters = new InputStreamReader(bytes, charset(bytes))) {
-            return read(characters, answers);
+        try (InputStream bytes = Files.newInputStream(file)) {
+            return read(bytes, answers);
         }
+    }
+
+    /**
+     * Reads bytes in UTF-8, or in UTF-16 when they start with that byte order mark. Does not close the source.
+     *
+     * @throws IOException if the source fails
+     */
+    public static LapReading read(InputStream source, Answers answers) throws IOException {
+        InputStream bytes = new BufferedInputStream(source);
+        return read(new InputStreamReader(bytes, charset(bytes)), answers);
     }
 
     /**

@@ -22,10 +22,12 @@ final class LapTime {
     static OptionalDouble parse(String text) {
         String token = text.strip();
         double unit = 1;
-        Matcher withUnit = UNIT.matcher(token);
-        if (withUnit.matches()) {
-            token = withUnit.group(1).strip();
-            unit = withUnit.group(2).toLowerCase(Locale.ROOT).startsWith("m") ? 1000 : 1;
+        if (!token.isEmpty() && Character.isLetter(token.charAt(token.length() - 1))) {
+            Matcher withUnit = UNIT.matcher(token);
+            if (withUnit.matches()) {
+                token = withUnit.group(1).strip();
+                unit = withUnit.group(2).toLowerCase(Locale.ROOT).startsWith("m") ? 1000 : 1;
+            }
         }
         Matcher minutes = MINUTES.matcher(token);
         if (minutes.matches()) {

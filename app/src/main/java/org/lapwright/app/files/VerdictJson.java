@@ -4,15 +4,20 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.core.laps.Lap;
 import org.lapwright.core.laps.Stint;
+import org.lapwright.core.trial.Caveat;
 import org.lapwright.core.trial.Consistency;
 import org.lapwright.core.trial.Difference;
+import org.lapwright.core.trial.OffRates;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.TrialSettings;
 import org.lapwright.core.units.Interval;
 
 /**
@@ -29,6 +34,15 @@ import org.lapwright.core.units.Interval;
  * @param decidedAtLap when a live verdict would first have been reached
  * @param before the laps before the change
  * @param after the laps after the change
+ * @param differencePercent {@code differenceS} in % of the pace before; null where that is
+ * @param consistency steadier, wilder or more-laps; null with too few laps
+ * @param neededAfresh whether {@code lapsNeeded} is for a new session rather than for driving on
+ * @param offs how often the car came off on either side; null with too few laps
+ * @param plan the plan stated, such as ABBAAB x 10; null when the runs as driven were taken for it
+ * @param caveats what to know beside the verdict, most telling first: too-few-laps, one-run-a-side, hand-timed,
+ *     plan-as-driven, beyond-plan, decided-earlier, coarse-clock, after-first, uneven-exclusions, no-scatter; there may
+ *     be more one day
+ * @param session what the table calls the session; null where it names none
  */
 @JsonPropertyOrder({
     "verdict",
@@ -40,7 +54,14 @@ import org.lapwright.core.units.Interval;
     "laps_needed",
     "decided_at_lap",
     "before",
-    "after"
+    "after",
+    "difference_percent",
+    "consistency",
+    "needed_afresh",
+    "offs",
+    "plan",
+    "caveats",
+    "session"
 })
 public record VerdictJson(
         @JsonProperty("verdict") String verdict,
@@ -52,15 +73,33 @@ public record VerdictJson(
         @JsonProperty("laps_needed") @Nullable Integer lapsNeeded,
         @JsonProperty("decided_at_lap") @Nullable Integer decidedAtLap,
         @JsonProperty("before") StintJson before,
-        @JsonProperty("after") StintJson after) {
+        @JsonProperty("after") StintJson after,
+        @JsonProperty("difference_percent") @Nullable Double differencePercent,
+        @JsonProperty("consistency") @Nullable String consistency,
+        @JsonProperty("needed_afresh") boolean neededAfresh,
+        @JsonProperty("offs") @Nullable OffsJson offs,
+        @JsonProperty("plan") @Nullable String plan,
+        @JsonProperty("caveats") List<String> caveats,
+        @JsonProperty("session") @Nullable String session) {
 
     /**
      * The JSON of a verdict.
      *
      * @param verdict what was judged
-     * @param alpha the chance of a wrong verdict it was judged by
+     * @param settings what it was judged by
      */
-    public static VerdictJson of(Verdict verdict, double alpha) {
+    public static VerdictJson of(Verdict verdict, TrialSettings settings) {
+        return of(verdict, settings, "");
+    }
+
+    /**
+     * The JSON of a verdict on one session of many.
+     *
+     * @param verdict what was judged
+     * @param settings what it was judged by
+     * @param session what the table calls the session; empty where it names none
+     */
+    public static VerdictJson of(Verdict verdict, TrialSettings settings, String session) {
         Optional<Consistency> consistency = verdict.consistency();
         return new VerdictJson(
                 verdict.decision().code(),
@@ -68,7 +107,7 @@ public record VerdictJson(
                 verdict.difference()
                         .map(difference -> ends(difference.intervalS()))
                         .orElse(null),
-                1 - alpha,
+                1 - settings.alpha(),
                 consistency.flatMap(Consistency::spreadRatio).orElse(null),
                 consistency
                         .flatMap(Consistency::ratioInterval)
@@ -77,7 +116,18 @@ public record VerdictJson(
                 orNull(verdict.needed().eachWay()),
                 orNull(verdict.decidedAtLap()),
                 StintJson.of(verdict.before()),
-                StintJson.of(verdict.after()));
+                StintJson.of(verdict.after()),
+                verdict.difference().map(difference -> 100 * difference.share()).orElse(null),
+                consistency.map(found -> found.decision().code()).orElse(null),
+                verdict.needed().afresh(),
+                consistency.map(found -> OffsJson.of(found.offs())).orElse(null),
+                settings.plan().map(RunPlan::text).orElse(null),
+                verdict.caveats().stream().sorted().map(VerdictJson::code).toList(),
+                session.isEmpty() ? null : session);
+    }
+
+    private static String code(Caveat caveat) {
+        return caveat.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static List<@Nullable Double> ends(Interval interval) {
@@ -121,6 +171,40 @@ public record VerdictJson(
                     orNull(stint.spreadS()),
                     orNull(stint.bestS()),
                     orNull(stint.driftSPerLap()));
+        }
+    }
+
+    /**
+     * Laps lost to an off on either side.
+     *
+     * @param before before the change
+     * @param after after the change
+     * @param fisherP chance of rates so far apart, or farther, if both sides were alike: two-sided p of Fisher's exact test
+     */
+    @JsonPropertyOrder({"before", "after", "fisher_p"})
+    public record OffsJson(
+            @JsonProperty("before") RateJson before,
+            @JsonProperty("after") RateJson after,
+            @JsonProperty("fisher_p") double fisherP) {
+        private static OffsJson of(OffRates offs) {
+            return new OffsJson(RateJson.of(offs.before()), RateJson.of(offs.after()), offs.fisherP());
+        }
+    }
+
+    /**
+     * A rate of offs.
+     *
+     * @param offs laps lost to an off, as far as time can tell
+     * @param laps laps driven
+     * @param interval 95 % interval of the share of laps lost, 0 to 1
+     */
+    @JsonPropertyOrder({"offs", "laps", "interval"})
+    public record RateJson(
+            @JsonProperty("offs") int offs,
+            @JsonProperty("laps") int laps,
+            @JsonProperty("interval") List<@Nullable Double> interval) {
+        private static RateJson of(OffRates.Rate rate) {
+            return new RateJson(rate.offs(), rate.laps(), ends(rate.interval()));
         }
     }
 

@@ -2,6 +2,7 @@ package org.lapwright.app.main;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Optional;
 import org.lapwright.app.cli.Commands;
 
@@ -15,15 +16,21 @@ public final class Lapwright {
     }
 
     private static int run(String... args) {
+        // Numbers and messages read the same in every country: files and scripts depend on them.
+        Locale.setDefault(Locale.ROOT);
         Wiring wiring = new Wiring(System.getenv());
-        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        StandardOutput standardOutput = new StandardOutput();
+        PrintWriter out = new PrintWriter(standardOutput, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         String version = Optional.ofNullable(Lapwright.class.getPackage().getImplementationVersion())
                 .orElse("(not packaged)");
-        return new Commands(wiring.describeLaps(), wiring.judgeChange(), wiring.glossary(), wiring::showLadder, version)
+        int status = new Commands(
+                        wiring.describeLaps(), wiring.judgeChange(), wiring.glossary(), wiring::openGarage, version)
                 .with("serve", new ServeCommand(wiring))
                 .with("rehearse", new RehearseCommand(wiring))
                 .printingTo(out, err)
                 .run(args.length == 0 ? new String[] {"serve"} : args);
+        out.flush();
+        return standardOutput.isCutShort() ? standardOutput.tellOn(err) : status;
     }
 }

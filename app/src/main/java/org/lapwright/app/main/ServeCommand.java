@@ -14,7 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The web app, until it is stopped. */
-@Command(name = "serve", description = "Serve the web app on this machine only, until Ctrl-C.")
+@Command(name = "serve", description = "Open Lapwright's pages for your browser, on this computer only, until Ctrl-C.")
 final class ServeCommand implements Callable<Integer> {
     private static final int USUAL_PORT = 8737;
 
@@ -26,7 +26,7 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--port",
             paramLabel = "PORT",
-            description = "Port to listen on; 0 for any that is free (default: ${DEFAULT-VALUE}).",
+            description = "Number of the port in the address; 0 takes any that is free (default: ${DEFAULT-VALUE}).",
             defaultValue = "" + USUAL_PORT)
     private int port;
 

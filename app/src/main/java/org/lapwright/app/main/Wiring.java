@@ -47,8 +47,8 @@ final class Wiring {
         return SqliteGarage.open(folder.garage());
     }
 
-    ShowLadder showLadder() {
-        return new ShowLadder(openGarage(dataFolder()));
+    GarageStore openGarage() {
+        return openGarage(dataFolder());
     }
 
     ExampleGarage exampleGarage(GarageStore garage) {

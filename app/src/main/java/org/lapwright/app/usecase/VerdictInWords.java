@@ -94,11 +94,11 @@ public final class VerdictInWords {
         if (offs.before().offs() + offs.after().offs() == 0) {
             return "No lap was lost to an off on either side.";
         }
-        String counts = "Lost to an off: %d of %s before, %d of %s after."
+        String counts = "Lost to an off: %s of %s before, %s of %s after."
                 .formatted(
-                        offs.before().offs(),
+                        Figures.count(offs.before().offs()),
                         Figures.laps(offs.before().laps()),
-                        offs.after().offs(),
+                        Figures.count(offs.after().offs()),
                         Figures.laps(offs.after().laps()));
         return counts
                 + (offs.fisherP() < settings.alpha()

@@ -33,7 +33,7 @@ final class VerdictApi {
         } catch (IllegalArgumentException wrong) {
             throw new Problem(400, "The session cannot be judged.", wrong.getMessage() + ".");
         }
-        VerdictJson verdict = VerdictJson.of(judgeChange.judge(session, settings), settings.alpha());
+        VerdictJson verdict = VerdictJson.of(judgeChange.judge(session, settings), settings);
         context.contentType("application/json").result(Json.write(verdict)).header("Cache-Control", "no-store");
     }
 }

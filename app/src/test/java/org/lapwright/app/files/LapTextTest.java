@@ -210,6 +210,58 @@ class LapTextTest {
                         "This list is longer than 16000000 characters; none of it was taken. Keep each stint in a file of its own.");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"6.2\n", "6 ", "6,214,6,301,"})
+    void aListOfMoreTimesThanFitIsRefusedAsAWhole(String piece) {
+        LapReading reading = read(piece.repeat(LapList.MOST_TIMES + 1));
+        assertThat(reading.laps()).isZero();
+        assertThat(problems(reading))
+                .containsExactly(
+                        "This list has more than 250000 times; none of it was taken. Keep each stint in a file of"
+                                + " its own.");
+    }
+
+    /** A row this long once ran the matcher out of stack. */
+    @Test
+    void aLongRowOfDecimalCommasIsReadLikeAShortOne() {
+        LapReading reading = read("6,214" + ",6,301".repeat(40_000));
+        assertThat(reading.laps()).isEqualTo(40_001);
+        assertThat(reading.questions()).extracting(Question::topic).containsExactly(Question.Topic.COMMA);
+    }
+
+    @Test
+    void aRowThatDoesNotPairUpIsNotForcedIntoDecimals() {
+        Answers decimal = new Answers(Map.of(Question.Topic.COMMA, Answers.COMMA_DECIMAL));
+        assertThat(problems(LapText.read("6,214,6", decimal)))
+                .containsExactly("Line 1: '6,214,6' is not a time. Write seconds such as 6.214, or minutes such as"
+                        + " 0:06.214.");
+    }
+
+    @Test
+    void aListInQuotesIsRead() {
+        assertThat(seconds(read("\"6,214\"\n\"6,301\""))).containsExactly(6.214, 6.301);
+        assertThat(seconds(read("\"6,214\",\"6,301\""))).containsExactly(6.214, 6.301);
+    }
+
+    @Test
+    void aColumnThatIsThereTwiceIsRefused() {
+        assertThat(problems(read("lap_s,lap_s\n6.2,3.1\n")))
+                .containsExactly(
+                        "Two columns are called lap_s; none of the laps was taken. Give each column a name of its"
+                                + " own.");
+        assertThat(seconds(read("lap_s,note,note\n6.2,a,b\n"))).containsExactly(6.2);
+    }
+
+    @Test
+    void anAnswerThatNamesNoColumnIsAskedAgain() {
+        Answers gone = new Answers(Map.of(Question.Topic.COLUMN, "total"));
+        LapReading reading = LapText.read("lap,lap_s\n1,6.2\n", gone);
+        assertThat(seconds(reading)).containsExactly(6.2);
+        assertThat(reading.questions())
+                .extracting(Question::text)
+                .containsExactly("There is no column total. Which column holds the lap times?");
+    }
+
     @Test
     void manyProblemsAreCountedNotListed() {
         LapReading reading = read("x1y\n".repeat(5000) + "6.2");

@@ -49,7 +49,14 @@ class VerdictApiTest {
                         "laps_needed",
                         "decided_at_lap",
                         "before",
-                        "after");
+                        "after",
+                        "difference_percent",
+                        "consistency",
+                        "needed_afresh",
+                        "offs",
+                        "plan",
+                        "caveats",
+                        "session");
         assertThat(verdict.get("verdict").asText()).isEqualTo("faster");
         assertThat(verdict.get("difference_s").asDouble()).isNegative();
         assertThat(verdict.get("interval_s")).hasSize(2);

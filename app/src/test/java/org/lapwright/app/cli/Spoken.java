@@ -1,0 +1,51 @@
+package org.lapwright.app.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.function.Supplier;
+import org.lapwright.app.store.MemoryGarage;
+import org.lapwright.app.usecase.DescribeLaps;
+import org.lapwright.app.usecase.GarageStore;
+import org.lapwright.app.usecase.Glossary;
+import org.lapwright.app.usecase.JudgeChange;
+
+/**
+ * What a command said, and its exit status.
+ *
+ * @param status the exit status
+ * @param out standard output
+ * @param err standard error
+ */
+record Spoken(int status, String out, String err) {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    /** Runs a command in this process, with an empty garage. */
+    static Spoken of(String... words) {
+        return with(MemoryGarage::new, words);
+    }
+
+    /** Runs a command in this process, with this garage. */
+    static Spoken with(Supplier<GarageStore> garage, String... words) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int status = new Commands(new DescribeLaps(), new JudgeChange(), new Glossary(), garage, "1.2.3")
+                .printingTo(new PrintWriter(out), new PrintWriter(err))
+                .run(words);
+        return new Spoken(status, out.toString().replace(System.lineSeparator(), "\n"), err.toString());
+    }
+
+    /** Standard output as the one JSON document that it should be. */
+    JsonNode json() {
+        try {
+            return JSON.readerFor(JsonNode.class)
+                    .with(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                    .readValue(out);
+        } catch (JsonProcessingException wrong) {
+            throw new AssertionError("not one JSON document: " + out + err, wrong);
+        }
+    }
+}
