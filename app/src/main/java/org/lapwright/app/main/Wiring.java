@@ -57,7 +57,6 @@ final class Wiring {
 
     UseCases useCases(GarageStore garage) {
         return new UseCases(
-                new PastedLaps(),
                 describeLaps,
                 judgeChange,
                 new KeepComparison(garage, judgeChange, clock),

@@ -45,7 +45,7 @@ final class CompareRoutes {
     CompareRoutes(UseCases useCases, Pages pages) {
         this.useCases = useCases;
         this.pages = pages;
-        this.reader = new CompareReader(useCases.reader(), useCases.describeLaps());
+        this.reader = new CompareReader(useCases.describeLaps());
     }
 
     void open(Context context) {

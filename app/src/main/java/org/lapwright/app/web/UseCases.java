@@ -4,14 +4,12 @@ import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeepComparison;
-import org.lapwright.app.usecase.LapBoxReader;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
 
 /**
  * The questions that the pages can answer.
  *
- * @param reader reads what was pasted
  * @param describeLaps what laps amount to
  * @param judgeChange did the change help
  * @param keepComparison keep it
@@ -20,7 +18,6 @@ import org.lapwright.app.usecase.ShowLadder;
  * @param glossary what a word means
  */
 public record UseCases(
-        LapBoxReader reader,
         DescribeLaps describeLaps,
         JudgeChange judgeChange,
         KeepComparison keepComparison,
