@@ -4,6 +4,7 @@ import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeepComparison;
+import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
 
@@ -12,6 +13,7 @@ import org.lapwright.app.usecase.ShowLadder;
  *
  * @param describeLaps what laps amount to
  * @param judgeChange did the change help
+ * @param knownDriver what is known of the driver
  * @param keepComparison keep it
  * @param showKept what was kept
  * @param showLadder which car is fastest
@@ -20,6 +22,7 @@ import org.lapwright.app.usecase.ShowLadder;
 public record UseCases(
         DescribeLaps describeLaps,
         JudgeChange judgeChange,
+        KnownDriver knownDriver,
         KeepComparison keepComparison,
         ShowKept showKept,
         ShowLadder showLadder,

@@ -9,6 +9,7 @@ import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
@@ -22,6 +23,7 @@ final class Stage implements AutoCloseable {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-14T19:30:00Z"), ZoneOffset.UTC);
 
     private final FakeGarage garage = new FakeGarage();
+    private final KnownDriver knownDriver = new KnownDriver(garage);
     private final KeepComparison keepComparison;
     private final WebApp app;
 
@@ -30,13 +32,14 @@ final class Stage implements AutoCloseable {
     }
 
     private Stage(int port, JudgeChange judge) {
-        keepComparison = new KeepComparison(garage, judge, CLOCK);
+        keepComparison = new KeepComparison(garage, judge, knownDriver, CLOCK);
         app = new WebApp(new UseCases(
                         new DescribeLaps(),
                         judge,
+                        knownDriver,
                         keepComparison,
-                        new ShowKept(garage, CLOCK),
-                        new ShowLadder(garage),
+                        new ShowKept(garage, knownDriver, CLOCK),
+                        new ShowLadder(garage, knownDriver),
                         new Glossary()))
                 .start(port);
     }
@@ -51,6 +54,10 @@ final class Stage implements AutoCloseable {
         return new Stage(0, new JudgeChange((session, settings) -> {
             throw new IllegalStateException("secret");
         }));
+    }
+
+    KnownDriver knownDriver() {
+        return knownDriver;
     }
 
     FakeGarage garage() {
