@@ -24,8 +24,8 @@ public final class Commands {
     /** What {@code lapwright} does without a command, and its version. */
     @Command(
             name = "lapwright",
-            description = "Did the change help? Measure, predict, tune and judge a slot car on your own track.",
-            footer = {"", "Without a command the web app starts, on this machine only."})
+            description = "Did the change help? Find out from the laps of a slot car on your own track.",
+            footer = {"", "Without a command, Lapwright's pages open for your browser, on this computer only."})
     private static final class Root {
         @Option(
                 names = {"-h", "--help"},

@@ -97,6 +97,12 @@ final class LadderCommand implements Callable<Integer> {
         return cars;
     }
 
+    /** Never a round hundred: that would be more than laps can tell. */
+    private static String chance(double share) {
+        long percent = Math.round(100 * share);
+        return percent > 99 ? "over 99 %" : percent + " %";
+    }
+
     private static void print(PrintWriter out, String track, List<LadderEntry> entries) {
         out.println(track);
         out.printf(
@@ -121,7 +127,7 @@ final class LadderCommand implements Callable<Integer> {
                     Figures.fixed(entry.intervalS().low(), 3) + " – "
                             + Figures.fixed(entry.intervalS().high(), 3),
                     entry.laps(),
-                    i + 1 < entries.size() ? Figures.significant(100 * entry.chanceAheadOfNext(), 2) + " %" : "");
+                    i + 1 < entries.size() ? chance(entry.chanceAheadOfNext()) : "");
         }
     }
 }

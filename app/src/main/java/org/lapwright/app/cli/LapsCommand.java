@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
 /** Describes one stint: its laps with their kinds, pace, spread, drift. */
 @Command(
         name = "laps",
-        description = "Describe one stint: pace, spread, best lap, drift, and which laps were left out and why.")
+        description = "Describe one stint: pace, spread, best lap, drift, and which laps were left out and why.",
+        footer = {"", "Example:", "  lapwright laps monday.txt"})
 final class LapsCommand implements Callable<Integer> {
     private static final int ODD_LAPS_SHOWN = 40;
 

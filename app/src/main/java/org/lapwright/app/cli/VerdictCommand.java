@@ -33,10 +33,20 @@ import picocli.CommandLine.Spec;
         description = {
             "Did the change help, on pace and on consistency, and how sure is that?",
             "Give --before and --after with one file for each run, or --session with one table of all runs."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  lapwright verdict --before monday.txt --after tuesday.txt",
+            "  lapwright verdict --before b1.txt b2.txt --after a1.txt a2.txt --plan \"ABBA x 10\"",
+            "  lapwright verdict --session evening.csv --json"
         })
 final class VerdictCommand implements Callable<Integer> {
     /** More laps than this are refused: a look after every lap takes its time, and nobody drives so many. */
     static final int MOST_LAPS = 10_000;
+
+    /** As many runs as are judged in one session: beyond, the runs cost more time than their laps. */
+    static final int MOST_RUNS = 1_000;
 
     private final JudgeChange judgeChange;
 
@@ -173,6 +183,11 @@ final class VerdictCommand implements Callable<Integer> {
         if (driven.laps() > MOST_LAPS) {
             throw new BadInput("That is " + Figures.laps(driven.laps()) + " in one session; a verdict takes up to "
                     + Figures.laps(MOST_LAPS) + ". Leave out what belongs to another change.");
+        }
+        if (driven.runs().size() > MOST_RUNS) {
+            throw new BadInput("That is " + Figures.count(driven.runs().size())
+                    + " runs in one session; a verdict takes" + " up to " + Figures.count(MOST_RUNS)
+                    + ". A run is all laps between two touches of the car.");
         }
         return judgeChange.judge(driven, settings);
     }

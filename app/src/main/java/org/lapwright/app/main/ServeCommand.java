@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.lapwright.app.store.DataFolder;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.web.WebApp;
@@ -17,6 +19,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "serve", description = "Open Lapwright's pages for your browser, on this computer only, until Ctrl-C.")
 final class ServeCommand implements Callable<Integer> {
     private static final int USUAL_PORT = 8737;
+
+    private static final Logger SERVER_LOG = Logger.getLogger("io.javalin");
 
     private final Wiring wiring;
 
@@ -35,6 +39,17 @@ final class ServeCommand implements Callable<Integer> {
         this.wiring = wiring;
     }
 
+    /** A port that is taken is told in a sentence; what the server logs about it would only bury that. */
+    private WebApp start(WebApp app) {
+        Level usual = SERVER_LOG.getLevel();
+        SERVER_LOG.setLevel(Level.OFF);
+        try {
+            return app.start(port);
+        } finally {
+            SERVER_LOG.setLevel(usual);
+        }
+    }
+
     @Override
     public Integer call() throws InterruptedException {
         PrintWriter out = spec.commandLine().getOut();
@@ -45,7 +60,7 @@ final class ServeCommand implements Callable<Integer> {
         }
         DataFolder folder = wiring.dataFolder();
         try (GarageStore garage = wiring.openGarage(folder);
-                WebApp app = new WebApp(wiring.useCases(garage)).start(port)) {
+                WebApp app = start(new WebApp(wiring.useCases(garage)))) {
             wiring.exampleGarage(garage).putInAtFirstStart();
             out.println("Lapwright is at http://127.0.0.1:" + app.port() + "/");
             out.println("Your data is in " + folder.path() + ". Nothing leaves this computer. Ctrl-C stops it.");

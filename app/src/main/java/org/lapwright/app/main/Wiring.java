@@ -10,6 +10,7 @@ import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeepComparison;
+import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.web.UseCases;
@@ -56,13 +57,14 @@ final class Wiring {
     }
 
     UseCases useCases(GarageStore garage) {
+        KnownDriver knownDriver = new KnownDriver(garage);
         return new UseCases(
-                new PastedLaps(),
                 describeLaps,
                 judgeChange,
-                new KeepComparison(garage, judgeChange, clock),
-                new ShowKept(garage, clock),
-                new ShowLadder(garage),
+                knownDriver,
+                new KeepComparison(garage, judgeChange, knownDriver, clock),
+                new ShowKept(garage, knownDriver, clock),
+                new ShowLadder(garage, knownDriver),
                 glossary);
     }
 }

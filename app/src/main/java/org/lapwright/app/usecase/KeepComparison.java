@@ -6,12 +6,14 @@ import java.time.Clock;
 public final class KeepComparison {
     private final GarageStore store;
     private final JudgeChange judgeChange;
+    private final KnownDriver knownDriver;
     private final Clock clock;
 
-    /** A keeper that writes to {@code store}. */
-    public KeepComparison(GarageStore store, JudgeChange judgeChange, Clock clock) {
+    /** A keeper that writes to {@code store}, and tells {@code knownDriver}. */
+    public KeepComparison(GarageStore store, JudgeChange judgeChange, KnownDriver knownDriver, Clock clock) {
         this.store = store;
         this.judgeChange = judgeChange;
+        this.knownDriver = knownDriver;
         this.clock = clock;
     }
 
@@ -22,10 +24,12 @@ public final class KeepComparison {
      * @throws StoreException if it could not be saved
      */
     public SavedComparison keep(KeptComparison comparison, String requestKey) {
-        return store.keep(
+        SavedComparison saved = store.keep(
                 comparison,
                 judgeChange.judge(comparison.session(), comparison.settings()),
                 requestKey,
                 clock.instant());
+        knownDriver.forget();
+        return saved;
     }
 }

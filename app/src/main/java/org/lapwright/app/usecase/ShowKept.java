@@ -7,11 +7,13 @@ import java.util.Optional;
 /** What have I kept, and can I have it back? */
 public final class ShowKept {
     private final GarageStore store;
+    private final KnownDriver knownDriver;
     private final Clock clock;
 
-    /** The comparisons of {@code store}. */
-    public ShowKept(GarageStore store, Clock clock) {
+    /** The comparisons of {@code store}; {@code knownDriver} is told when they change. */
+    public ShowKept(GarageStore store, KnownDriver knownDriver, Clock clock) {
         this.store = store;
+        this.knownDriver = knownDriver;
         this.clock = clock;
     }
 
@@ -33,11 +35,13 @@ public final class ShowKept {
     /** Takes a comparison out of the lists; nothing is deleted. */
     public void remove(long id) {
         store.archive(id, clock.instant());
+        knownDriver.forget();
     }
 
     /** Brings a removed comparison back. */
     public void bringBack(long id) {
         store.restore(id);
+        knownDriver.forget();
     }
 
     /** What there is of the example garage. */

@@ -1,7 +1,6 @@
 package org.lapwright.app.usecase;
 
 import java.util.List;
-import java.util.function.BiFunction;
 import org.lapwright.core.trial.ladder.CarLaps;
 import org.lapwright.core.trial.ladder.Ladder;
 import org.lapwright.core.trial.ladder.LadderEntry;
@@ -10,17 +9,17 @@ import org.lapwright.core.trial.session.NoisePrior;
 /** Which car is fastest here, and how sure is the order? */
 public final class ShowLadder {
     private final GarageStore store;
-    private final BiFunction<List<CarLaps>, NoisePrior, List<LadderEntry>> ranking;
+    private final KnownDriver knownDriver;
 
-    /** A ladder of the cars in {@code store}, ranked by {@link Ladder}. */
+    /** A ladder of the cars in {@code store}, for the driver that its comparisons show. */
     public ShowLadder(GarageStore store) {
-        this(store, Ladder::rank);
+        this(store, new KnownDriver(store));
     }
 
-    /** A ladder ranked in another way. */
-    public ShowLadder(GarageStore store, BiFunction<List<CarLaps>, NoisePrior, List<LadderEntry>> ranking) {
+    /** A ladder of the cars in {@code store}, for a driver that is known. */
+    public ShowLadder(GarageStore store, KnownDriver knownDriver) {
         this.store = store;
-        this.ranking = ranking;
+        this.knownDriver = knownDriver;
     }
 
     /** Tracks that have laps, the one driven last first. */
@@ -30,7 +29,10 @@ public final class ShowLadder {
 
     /** The cars on a track, fastest first. */
     public List<LadderEntry> ladder(String track) {
-        return ranking.apply(store.lapsOnTrack(track), NoisePrior.DEFAULT);
+        List<CarLaps> cars = store.lapsOnTrack(track);
+        // The racer has not driven the cars of the example.
+        boolean example = cars.stream().anyMatch(car -> store.isExample(car.car()));
+        return Ladder.rank(cars, example ? NoisePrior.DEFAULT : knownDriver.prior());
     }
 
     /** Whether a car is part of the example garage. */

@@ -45,10 +45,11 @@ final class CompareRoutes {
     CompareRoutes(UseCases useCases, Pages pages) {
         this.useCases = useCases;
         this.pages = pages;
-        this.reader = new CompareReader(useCases.reader(), useCases.describeLaps());
+        this.reader = new CompareReader(useCases.describeLaps());
     }
 
     void open(Context context) {
+        useCases.knownDriver().prepare();
         boolean example = context.queryParamMap().containsKey("example");
         CompareForm form = example
                 ? CompareForm.filled(
@@ -134,10 +135,10 @@ final class CompareRoutes {
                         shell(), judged, ComparePage.boxes(comparison), notices, Optional.of(outcome), 0, false));
     }
 
-    private static Options.Checked settings(CompareForm form) {
+    private Options.Checked settings(CompareForm form) {
         return form.fixed()
                 .map(fixed -> new Options.Checked(fixed.settings(), List.of()))
-                .orElseGet(() -> form.options().check());
+                .orElseGet(() -> form.options().check(useCases.knownDriver().prior()));
     }
 
     private static List<String> obstacles(Comparison comparison) {

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import org.lapwright.app.files.SessionJson;
 import org.lapwright.app.files.VerdictJson;
 import org.lapwright.app.usecase.JudgeChange;
+import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.web.compare.Comparison;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.TrialSettings;
@@ -11,9 +12,11 @@ import org.lapwright.core.trial.session.TrialSettings;
 /** The verdict for programs: JSON in, JSON out. */
 final class VerdictApi {
     private final JudgeChange judgeChange;
+    private final KnownDriver knownDriver;
 
-    VerdictApi(JudgeChange judgeChange) {
+    VerdictApi(JudgeChange judgeChange, KnownDriver knownDriver) {
         this.judgeChange = judgeChange;
+        this.knownDriver = knownDriver;
     }
 
     void judge(Context context) {
@@ -25,7 +28,7 @@ final class VerdictApi {
         try {
             SessionJson asked = Json.read(context.bodyAsBytes(), SessionJson.class);
             session = asked.toSession();
-            settings = asked.toSettings();
+            settings = asked.toSettings().withPrior(knownDriver.prior());
             if (session.laps() > Comparison.MOST_LAPS) {
                 throw new IllegalArgumentException(
                         "runs has %d laps; at most %d fit".formatted(session.laps(), Comparison.MOST_LAPS));

@@ -103,7 +103,7 @@ public final class WebApp implements AutoCloseable {
         KeptRoutes kept = new KeptRoutes(useCases, pages);
         LadderRoutes ladder = new LadderRoutes(useCases, pages);
         WordRoutes words = new WordRoutes(useCases.glossary(), pages);
-        VerdictApi api = new VerdictApi(useCases.judgeChange());
+        VerdictApi api = new VerdictApi(useCases.judgeChange(), useCases.knownDriver());
         routes.get("/", compare::open);
         routes.post("/", compare::press);
         routes.get("/ladder", ladder::show);

@@ -328,5 +328,12 @@ class VerdictCommandTest {
         Spoken spoken = Spoken.of("verdict", "--before", many, "--after", files.after());
         assertThat(spoken.status()).isEqualTo(2);
         assertThat(spoken.err()).contains("That is 10,012 laps in one session; a verdict takes up to 10,000 laps.");
+        StringBuilder runs = new StringBuilder("run,side,lap_s\n");
+        for (int run = 1; run <= VerdictCommand.MOST_RUNS + 1; run++) {
+            runs.append(run).append(run % 2 == 0 ? ",before,6.4\n" : ",after,6.3\n");
+        }
+        assertThat(Spoken.of("verdict", "--session", files.write("runs.csv", runs.toString()))
+                        .err())
+                .contains("That is 1001 runs in one session; a verdict takes up to 1000.");
     }
 }

@@ -3,6 +3,8 @@ package org.lapwright.app.main;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -71,6 +73,19 @@ class LapwrightTest {
         Ended word = run(List.of(), "serve", "--port", "web");
         assertThat(word.status()).isEqualTo(2);
         assertThat(word.err()).contains("'web' is not a whole number; write one such as 8080.");
+    }
+
+    @Test
+    void aTakenPortIsOneSentence() throws IOException, InterruptedException {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            Ended ended = run(List.of(), "serve", "--port", String.valueOf(taken.getLocalPort()));
+            assertThat(ended.status()).isEqualTo(2);
+            assertThat(ended.out()).isEmpty();
+            assertThat(ended.err().lines()).hasSize(1);
+            assertThat(ended.err())
+                    .contains("port " + taken.getLocalPort() + " is taken")
+                    .contains("--port 0");
+        }
     }
 
     @Test

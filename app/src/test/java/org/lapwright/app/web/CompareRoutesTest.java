@@ -8,6 +8,7 @@ import static org.lapwright.app.web.Visitor.laps;
 import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -45,8 +46,8 @@ class CompareRoutesTest {
         assertThat(page)
                 .contains(
                         "3 laps · pace 6.206 s",
-                        "Read as: decimal comma, in seconds",
-                        "Line 3: ‘7,3o1’ is not a time. Write it as 6.214 or leave it out.",
+                        "Read as: 3 laps, decimal comma",
+                        "Line 3: '7,3o1' is not a time. Did you mean 7.301?</li>",
                         "The other 3 laps are ready.");
         assertThat(page).as("what was typed stays").contains("7,3o1\n6,205</textarea>");
     }
@@ -168,23 +169,26 @@ class CompareRoutesTest {
 
     @Test
     void sidesNamedInTheTextOutrankTheBox() {
-        String text = "before:\n" + laps(6.5, 8, 1) + "after:\n" + laps(6.3, 8, 2);
+        String text = "run,side,lap_s\n" + rows("1,before,", laps(6.5, 8, 1)) + rows("2,after,", laps(6.3, 8, 2));
         String page = press("look", boxes(text, "")).body();
         assertThat(page).contains("Run 1, before: 8 laps", "Run 2, after: 8 laps", "class=\"headline\"");
     }
 
     @Test
     void aQuestionIsAskedBeforeAnythingIsBelieved() {
-        Map<String, String> fields = boxes("1,234 1,3 1,25 1,3 1,22 1,3", laps(1.2, 6, 2));
+        Map<String, String> fields = boxes("6,214,6,198,6,301,6,245,6,207,6,266", laps(6.1, 6, 2));
         String page = press("look", fields).body();
         assertThat(page)
-                .contains("There is a question about what was pasted.", "Is 1,234 a lap of 1.234 s")
+                .contains(
+                        "There is a question about what was pasted.",
+                        "is the comma a decimal mark or does it stand between laps?")
                 .doesNotContain("class=\"headline\"");
-        fields.put("answer-1-mark", "decimal");
+        fields.put("answer-1-comma", "decimal");
         page = press("look", fields).body();
         assertThat(page).contains("class=\"headline\"");
-        assertThat(carried(page)).as("the answer is carried on").containsEntry("answer-1-mark", "decimal");
-        assertThat(press("reask-1", fields).body()).contains("Is 1,234 a lap of 1.234 s");
+        assertThat(carried(page)).as("the answer is carried on").containsEntry("answer-1-comma", "decimal");
+        assertThat(press("reask-1", fields).body())
+                .contains("is the comma a decimal mark or does it stand between laps?");
     }
 
     @Test
@@ -234,6 +238,10 @@ class CompareRoutesTest {
     void theExampleSaysThatItIsOne() {
         String page = visitor.get("/?example").body();
         assertThat(page).contains("These laps are an example, invented.", "22 laps · pace");
+    }
+
+    private static String rows(String start, String laps) {
+        return laps.lines().map(lap -> start + lap + "\n").collect(Collectors.joining());
     }
 
     private static HttpResponse<String> press(String button, Map<String, String> fields) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.lapwright.app.usecase.GarageStore.ExampleState;
 import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.core.trial.session.NoisePrior;
 import org.lapwright.core.trial.session.Side;
 
 /** Keeping a comparison, and everything that can go wrong with it. */
@@ -136,6 +137,35 @@ class KeepTest {
                 .contains("Removed from the lists and the ladder. Nothing is deleted.", "Bring it back");
         assertThat(visitor.post("/kept/1/bring-back", Map.of()).statusCode()).isEqualTo(303);
         assertThat(visitor.get("/kept").body()).contains("Redshank");
+    }
+
+    /** What is learned from a comparison kept goes into the next, and never into itself or an earlier one. */
+    @Test
+    void aKeptVerdictStandsWhateverIsLearnedLater() {
+        Map<String, String> fields = judged("Redshank", "Shed loop");
+        visitor.post("/", fields);
+        NoisePrior first =
+                stage.garage().comparison(1).orElseThrow().kept().settings().prior();
+        assertThat(first).isEqualTo(NoisePrior.DEFAULT);
+        String page = visitor.get("/kept/1").body();
+        assertThat(page).contains("usual belief about a driver's noise; nothing learned yet");
+
+        fields.put("laps-2", fields.get("laps-2") + laps(6.3, 10, 3));
+        fields.put("do", "look");
+        assertThat(visitor.post("/", fields).body())
+                .as("driving on with the belief of the first look")
+                .contains("nothing learned yet");
+        visitor.post("/", judged("Knot", "Shed loop"));
+        assertThat(stage.garage()
+                        .comparison(2)
+                        .orElseThrow()
+                        .kept()
+                        .settings()
+                        .prior()
+                        .sessions())
+                .isEqualTo(1);
+        assertThat(visitor.get("/kept/2").body()).contains("learned from 1 earlier session kept here");
+        assertThat(visitor.get("/kept/1").body()).isEqualTo(page);
     }
 
     @Test

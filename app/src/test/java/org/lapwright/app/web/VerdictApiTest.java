@@ -12,6 +12,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lapwright.app.files.SessionJson;
+import org.lapwright.app.files.VerdictJson;
+import org.lapwright.core.trial.Judge;
+import org.lapwright.core.trial.session.NoisePrior;
+import org.lapwright.core.trial.session.TrialSettings;
 
 class VerdictApiTest {
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -66,6 +71,32 @@ class VerdictApiTest {
                 .containsExactly("laps", "pace_s", "spread_s", "best_s", "drift_s_per_lap");
         assertThat(verdict.get("before").get("laps").get(0).toString())
                 .matches("\\{\"lap\":1,\"lap_s\":6\\.\\d+,\"kind\":\"clean\"}");
+    }
+
+    @Test
+    void theDriverIsTheOneKnownHere() throws JsonProcessingException {
+        try (Stage season = new Stage()) {
+            String usual = new Visitor(season)
+                    .postJson("/api/verdict", session(6.5, 6.49))
+                    .body();
+            assertThat(JSON.readTree(usual)).isEqualTo(JSON.readTree(asked(NoisePrior.DEFAULT)));
+            for (int evening = 0; evening < 3; evening++) {
+                season.keep("Redshank", 6.5, 6.5, evening);
+            }
+            String learned = new Visitor(season)
+                    .postJson("/api/verdict", session(6.5, 6.49))
+                    .body();
+            assertThat(season.knownDriver().prior().sessions()).isEqualTo(3);
+            assertThat(JSON.readTree(learned))
+                    .isNotEqualTo(JSON.readTree(usual))
+                    .isEqualTo(JSON.readTree(asked(season.knownDriver().prior())));
+        }
+    }
+
+    private static String asked(NoisePrior prior) throws JsonProcessingException {
+        SessionJson asked = JSON.readValue(session(6.5, 6.49), SessionJson.class);
+        TrialSettings settings = asked.toSettings().withPrior(prior);
+        return JSON.writeValueAsString(VerdictJson.of(Judge.judge(asked.toSession(), settings), settings.alpha()));
     }
 
     @Test

@@ -2,8 +2,8 @@ package org.lapwright.app.web.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import org.lapwright.app.files.Answers;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Side;
 
@@ -50,7 +50,8 @@ public record CompareForm(
     /** A form with laps in its two boxes. */
     public static CompareForm filled(String before, String after, String key) {
         return empty(key)
-                .withBoxes(List.of(new Box(Side.BEFORE, before, Map.of()), new Box(Side.AFTER, after, Map.of())));
+                .withBoxes(
+                        List.of(new Box(Side.BEFORE, before, Answers.NONE), new Box(Side.AFTER, after, Answers.NONE)));
     }
 
     /** Reads a posted form; {@code freshKey} is taken if it has no key of its own. */
@@ -60,7 +61,7 @@ public record CompareForm(
             boxes.add(new Box(
                     Side.find(fields.text("side-" + i)).orElse(nextSide(boxes.size())),
                     fields.text("laps-" + i),
-                    fields.startingWith("answer-" + i + "-")));
+                    Box.answers(fields.startingWith("answer-" + i + "-"))));
         }
         while (boxes.size() < 2) {
             boxes.add(Box.empty(nextSide(boxes.size())));
@@ -117,7 +118,7 @@ public record CompareForm(
         List<Box> asked = new ArrayList<>(boxes);
         if (number >= 1 && number <= boxes.size()) {
             Box box = boxes.get(number - 1);
-            asked.set(number - 1, new Box(box.side(), box.text(), Map.of()));
+            asked.set(number - 1, new Box(box.side(), box.text(), Answers.NONE));
         }
         return withBoxes(asked);
     }

@@ -3,10 +3,11 @@ package org.lapwright.app.web.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lapwright.app.files.LapReading;
+import org.lapwright.app.files.LapText;
+import org.lapwright.app.files.ReadRun;
 import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.Figures;
-import org.lapwright.app.usecase.LapBoxReader;
-import org.lapwright.app.usecase.LapBoxReader.Reading;
 import org.lapwright.app.web.compare.Comparison.BoxReading;
 import org.lapwright.app.web.compare.Comparison.DescribedRun;
 import org.lapwright.core.laps.Overrule;
@@ -15,23 +16,20 @@ import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
-import org.lapwright.core.trial.session.Side;
 
 /** Reads the boxes of a form into one session. */
 public final class CompareReader {
-    private final LapBoxReader reader;
     private final DescribeLaps describeLaps;
 
-    /** Reads with {@code reader}, and describes each run. */
-    public CompareReader(LapBoxReader reader, DescribeLaps describeLaps) {
-        this.reader = reader;
+    /** Describes each run by {@code describeLaps}. */
+    public CompareReader(DescribeLaps describeLaps) {
         this.describeLaps = describeLaps;
     }
 
     /** What the boxes amount to. */
     public Comparison read(CompareForm form) {
-        List<Reading> readings = form.boxes().stream()
-                .map(box -> reader.read(box.text(), box.answers()))
+        List<LapReading> readings = form.boxes().stream()
+                .map(box -> LapText.read(box.text(), box.answers()))
                 .toList();
         List<DrivenRun> driven = new ArrayList<>();
         for (int i = 0; i < readings.size(); i++) {
@@ -54,12 +52,11 @@ public final class CompareReader {
         return new Comparison(described(form, readings, session, tooMuch), session, words, notices, tooMuch);
     }
 
-    private static List<DrivenRun> runs(Box box, Reading reading) {
+    private static List<DrivenRun> runs(Box box, LapReading reading) {
         List<DrivenRun> runs = new ArrayList<>();
-        for (int i = 0; i < reading.runs().size(); i++) {
-            Side side = reading.sides().isEmpty() ? box.side() : reading.sides().get(i);
-            if (!reading.runs().get(i).laps().isEmpty()) {
-                runs.add(new DrivenRun(side, reading.runs().get(i)));
+        for (ReadRun run : reading.runs()) {
+            if (!run.laps().isEmpty()) {
+                runs.add(new DrivenRun(run.side().orElse(box.side()), run.run()));
             }
         }
         return runs;
@@ -99,7 +96,7 @@ public final class CompareReader {
         return spoken;
     }
 
-    private List<BoxReading> described(CompareForm form, List<Reading> readings, Session session, boolean tooMuch) {
+    private List<BoxReading> described(CompareForm form, List<LapReading> readings, Session session, boolean tooMuch) {
         List<BoxReading> described = new ArrayList<>();
         int next = 0;
         for (int i = 0; i < readings.size(); i++) {

@@ -1,7 +1,7 @@
 package org.lapwright.app.web.compare;
 
 import java.util.List;
-import org.lapwright.app.usecase.LapBoxReader.Reading;
+import org.lapwright.app.files.LapReading;
 import org.lapwright.core.laps.Stint;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
@@ -39,7 +39,7 @@ public record Comparison(
      * @param reading what was read
      * @param runs its runs, with their sides and kinds of laps; empty while there is too much to describe
      */
-    public record BoxReading(Box box, Reading reading, List<DescribedRun> runs) {
+    public record BoxReading(Box box, LapReading reading, List<DescribedRun> runs) {
         /** Copies the list. */
         public BoxReading {
             runs = List.copyOf(runs);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lapwright.app.usecase.Figures;
+import org.lapwright.core.trial.session.NoisePrior;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
@@ -11,7 +12,7 @@ import org.lapwright.core.trial.session.TrialSettings;
 
 /**
  * What was fixed at the first look. A verdict that is looked at again and again is only honest when the plan, the
- * margin and the certainty asked for were settled before.
+ * margin, the certainty asked for and the belief about the driver were settled before.
  *
  * @param settings with a plan
  * @param stated whether the racer stated the plan; else it was taken from the laps at the first look
@@ -54,7 +55,7 @@ public record Fixed(TrialSettings settings, boolean stated) {
                         fields.text("fixed-margin"),
                         fields.text("fixed-sure"),
                         fields.text("fixed-hand").equals("yes"))
-                .check();
+                .check(belief(fields.text("fixed-belief")));
         if (!checked.problems().isEmpty() || checked.settings().plan().isEmpty()) {
             return Optional.empty();
         }
@@ -69,7 +70,28 @@ public record Fixed(TrialSettings settings, boolean stated) {
                 new Hidden("fixed-stated", stated ? "yes" : "no"),
                 new Hidden("fixed-margin", Figures.significant(settings.levelMargin() * 100, 6)),
                 new Hidden("fixed-sure", settings.alpha() > 0.07 ? "90" : "95"),
-                new Hidden("fixed-hand", settings.handTimed() ? "yes" : "no"));
+                new Hidden("fixed-hand", settings.handTimed() ? "yes" : "no"),
+                new Hidden("fixed-belief", text(settings.prior())));
+    }
+
+    private static String text(NoisePrior prior) {
+        return prior.autocorrelation() + " " + prior.autocorrelationLaps() + " " + prior.runShare() + " "
+                + prior.sessions();
+    }
+
+    private static NoisePrior belief(String text) {
+        String[] parts = text.split(" ", -1);
+        try {
+            return parts.length == 4
+                    ? new NoisePrior(
+                            Double.parseDouble(parts[0]),
+                            Double.parseDouble(parts[1]),
+                            Double.parseDouble(parts[2]),
+                            Integer.parseInt(parts[3]))
+                    : NoisePrior.DEFAULT;
+        } catch (IllegalArgumentException nonsense) {
+            return NoisePrior.DEFAULT;
+        }
     }
 
     /** The plan. */

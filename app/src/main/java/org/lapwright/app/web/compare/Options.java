@@ -19,8 +19,8 @@ public record Options(String plan, String marginPercent, String sure, boolean ha
     /** As most racers want it. */
     public static final Options USUAL = new Options("", "0.3", "95", false);
 
-    /** What the options amount to, or what is wrong with them. */
-    public Checked check() {
+    /** What the options amount to for a driver of whom this much is known, or what is wrong with them. */
+    public Checked check(NoisePrior prior) {
         List<String> problems = new ArrayList<>();
         Optional<RunPlan> planned = Optional.empty();
         double margin = TrialSettings.DEFAULT.levelMargin();
@@ -39,7 +39,7 @@ public record Options(String plan, String marginPercent, String sure, boolean ha
             margin = TrialSettings.DEFAULT.levelMargin();
         }
         double alpha = sure.equals("90") ? 0.10 : 0.05;
-        return new Checked(new TrialSettings(alpha, margin, handTimed, planned, NoisePrior.DEFAULT), problems);
+        return new Checked(new TrialSettings(alpha, margin, handTimed, planned, prior), problems);
     }
 
     /**

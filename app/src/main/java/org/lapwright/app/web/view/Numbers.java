@@ -63,13 +63,18 @@ public final class Numbers {
                                 Figures.significant(working.prior().autocorrelation(), 3),
                                 Figures.significant(working.prior().autocorrelationLaps(), 3),
                                 Figures.significant(working.prior().runShare(), 3)),
-                working.prior().sessions() == 0
-                        ? "assumed of the driver's noise beforehand; nothing learned yet"
-                        : "learned from %d earlier sessions of this driver"
-                                .formatted(working.prior().sessions()));
+                learned(working.prior().sessions()));
         if (!working.looks().isEmpty()) {
             look(working.looks().get(working.looks().size() - 1));
         }
+    }
+
+    private static String learned(int sessions) {
+        return switch (sessions) {
+            case 0 -> "usual belief about a driver's noise; nothing learned yet";
+            case 1 -> "learned from 1 earlier session kept here";
+            default -> "learned from %d earlier sessions kept here".formatted(sessions);
+        };
     }
 
     private void look(Look last) {

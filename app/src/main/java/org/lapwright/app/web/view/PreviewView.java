@@ -3,9 +3,10 @@ package org.lapwright.app.web.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lapwright.app.files.LapReading;
+import org.lapwright.app.files.Problem;
+import org.lapwright.app.files.Question;
 import org.lapwright.app.usecase.Figures;
-import org.lapwright.app.usecase.LapBoxReader.Problem;
-import org.lapwright.app.usecase.LapBoxReader.Question;
 import org.lapwright.app.web.chart.LapChart;
 import org.lapwright.app.web.compare.Comparison.BoxReading;
 import org.lapwright.app.web.compare.Comparison.DescribedRun;
@@ -55,17 +56,20 @@ public record PreviewView(
                     .filter(lap -> !lap.counts() || lap.overruled())
                     .forEach(odd::add);
         }
-        List<String> problems =
-                box.reading().problems().stream().map(PreviewView::sentence).toList();
+        LapReading reading = box.reading();
+        List<String> problems = reading.problems().stream()
+                .limit(MOST_LINES)
+                .map(Problem::sentence)
+                .toList();
         return new PreviewView(
                 runs(box),
-                box.reading().understoodAs(),
+                box.box().text().isBlank() ? "" : reading.understoodAs(),
                 odd.stream().limit(MOST_LINES).toList(),
                 Math.max(0, odd.size() - MOST_LINES),
-                problems.stream().limit(MOST_LINES).toList(),
-                Math.max(0, problems.size() - MOST_LINES),
-                problems.isEmpty() ? "" : ready(box.reading().laps()),
-                box.reading().questions(),
+                problems,
+                reading.problemCount() - problems.size(),
+                problems.isEmpty() ? "" : ready(reading.laps()),
+                reading.questions(),
                 judged.isEmpty() ? Optional.empty() : Optional.of(LapChart.strip(judged)));
     }
 
@@ -82,7 +86,8 @@ public record PreviewView(
 
     private static List<String> runs(BoxReading box) {
         List<String> lines = new ArrayList<>();
-        boolean many = box.runs().size() > 1 || !box.reading().sides().isEmpty();
+        boolean many = box.runs().size() > 1
+                || box.reading().runs().stream().anyMatch(run -> run.side().isPresent());
         for (int i = 0; i < box.runs().size(); i++) {
             DescribedRun run = box.runs().get(i);
             String start = many ? "Run %d, %s: ".formatted(i + 1, run.side().code()) : "";
@@ -104,21 +109,5 @@ public record PreviewView(
             case 1 -> "The other lap is ready.";
             default -> "The other %s are ready.".formatted(Figures.laps(laps));
         };
-    }
-
-    private static String sentence(Problem problem) {
-        String start = problem.text().isEmpty()
-                ? "Line %d %s.".formatted(problem.line(), problem.what())
-                : "Line %d: ‘%s’ %s.".formatted(problem.line(), shortened(problem.text()), problem.what());
-        return problem.remedy().isEmpty() ? start : start + " " + asSentence(problem.remedy());
-    }
-
-    private static String shortened(String text) {
-        return text.length() <= 40 ? text : text.substring(0, 39) + "…";
-    }
-
-    private static String asSentence(String words) {
-        String capital = Character.toUpperCase(words.charAt(0)) + words.substring(1);
-        return ".?!".indexOf(capital.charAt(capital.length() - 1)) >= 0 ? capital : capital + ".";
     }
 }

@@ -13,12 +13,14 @@ import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.NoisePrior;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.trial.session.TrialSettings;
 
 class CompareFormTest {
+    private static final NoisePrior LEARNED = new NoisePrior(1.0 / 3, 170, 0.1 + 0.2, 12);
     private static final String KEY = "0123456789abcdef0123456789abcdef";
 
     @Test
@@ -59,7 +61,7 @@ class CompareFormTest {
     @Test
     void whatIsFixedSurvivesTheWayThroughThePage() {
         TrialSettings settings =
-                new Options("ABBA x 12", "0.45", "90", true).check().settings();
+                new Options("ABBA x 12", "0.45", "90", true).check(LEARNED).settings();
         Fixed fixed = Fixed.atFirstLook(new Session(List.of()), settings).orElseThrow();
         Map<String, String> carried = new LinkedHashMap<>();
         fixed.hidden().forEach(field -> carried.put(field.name(), field.value()));
@@ -72,6 +74,15 @@ class CompareFormTest {
         assertThat(Fixed.from(fields("fixed-plan", "AB x 0"))).isEmpty();
         assertThat(Fixed.from(fields(Map.of("fixed-plan", "AB x 9", "fixed-margin", "99"))))
                 .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"", "0.3 20", "x 20 0.1 3", "0.9 20 0.1 3", "NaN 20 0.1 3", "0.3 20 0.1 3.5", "0.3 20 0.1 3 4"})
+    void aBeliefThatMakesNoSenseIsTheUsualOne(String belief) {
+        Map<String, String> carried =
+                Map.of("fixed-plan", "AB x 9", "fixed-margin", "0.3", "fixed-sure", "95", "fixed-belief", belief);
+        assertThat(Fixed.from(fields(carried)).orElseThrow().settings().prior()).isEqualTo(NoisePrior.DEFAULT);
     }
 
     @Test
