@@ -96,7 +96,7 @@ class VerdictApiTest {
     private static String asked(NoisePrior prior) throws JsonProcessingException {
         SessionJson asked = JSON.readValue(session(6.5, 6.49), SessionJson.class);
         TrialSettings settings = asked.toSettings().withPrior(prior);
-        return JSON.writeValueAsString(VerdictJson.of(Judge.judge(asked.toSession(), settings), settings.alpha()));
+        return JSON.writeValueAsString(VerdictJson.of(Judge.judge(asked.toSession(), settings), settings));
     }
 
     @Test
