@@ -15,8 +15,10 @@ public final class TheilSen {
     /** Up to so many points all slopes are formed; beyond, they are counted, and the median is found by bisection. */
     private static final int ALL_PAIRS_UP_TO = 1000;
 
-    /** Rounds of bisection; each halves the bracket, which begins as the range of neighbouring slopes. */
-    private static final int ROUNDS = 40;
+    /** Bisection ends at this share of the range of neighbouring slopes, or after so many rounds. */
+    private static final double ACCURACY = 1e-12;
+
+    private static final int MOST_ROUNDS = 60;
 
     private TheilSen() {}
 
@@ -80,8 +82,11 @@ public final class TheilSen {
         double[] work = new double[n];
         double[] rest = new double[n];
         long pairs = distinctPairs(x);
-        for (int round = 0; round < ROUNDS && low < high; round++) {
-            double middle = low + (high - low) / 2;
+        double enough = (high - low) * ACCURACY;
+        double[] guess = guess(x, y, work);
+        for (int round = 0; round < MOST_ROUNDS && high - low > enough; round++) {
+            double middle =
+                    round < 2 && guess[round] > low && guess[round] < high ? guess[round] : low + (high - low) / 2;
             if (2 * inversions(residuals(x, y, middle, rest), work) <= pairs) {
                 low = middle;
             } else {
@@ -89,6 +94,27 @@ public final class TheilSen {
             }
         }
         return low + (high - low) / 2;
+    }
+
+    /** Either side of where the median most likely is, from the slopes between points half the sample apart. */
+    private static double[] guess(double[] x, double[] y, double[] work) {
+        int half = x.length / 2;
+        int count = 0;
+        for (int i = 0; i + half < x.length; i++) {
+            if (x[i + half] > x[i]) {
+                work[count++] = (y[i + half] - y[i]) / (x[i + half] - x[i]);
+            }
+        }
+        if (count == 0) {
+            return new double[] {Double.NaN, Double.NaN};
+        }
+        double[] slopes = Arrays.copyOf(work, count);
+        double middle = Selection.median(work, count);
+        for (int i = 0; i < count; i++) {
+            work[i] = Math.abs(slopes[i] - middle);
+        }
+        double reach = 6 * Selection.median(work, count) / Math.sqrt(count);
+        return new double[] {middle - reach, middle + reach};
     }
 
     /** For each gap in x: first and last index of the points before it, first and last of those after it. */
