@@ -3,13 +3,11 @@ package org.lapwright.app.store;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.ladder.CarLaps;
 
 /**
- * What a car has driven on a track in its present set-up, before it is settled who goes by its name.
+ * What a car has driven on a track in its present set-up, before it is settled whose ladder it is.
  *
  * @param name its name
  * @param example whether it is one of the example garage
@@ -17,18 +15,19 @@ import org.lapwright.core.trial.ladder.CarLaps;
  */
 record CarOnTrack(String name, boolean example, List<TimedRun> runs) {
     /**
-     * The cars as a ladder wants them, by name. Where the racer and the example garage both have a car of one name, the
-     * racer's own goes by it.
+     * The cars as a ladder wants them, by name. Where the racer has laps of their own, the cars of the example garage
+     * stay away: paces are drawn towards each other, so invented laps would move real ones.
      */
     static List<CarLaps> shown(Collection<CarOnTrack> cars) {
-        Set<String> own = cars.stream()
-                .filter(car -> !car.example)
-                .map(car -> NameKey.of(car.name))
-                .collect(Collectors.toSet());
+        boolean own = cars.stream().anyMatch(car -> !car.example && car.hasLaps());
         return cars.stream()
-                .filter(car -> !car.example || !own.contains(NameKey.of(car.name)))
+                .filter(car -> car.example != own)
                 .sorted(Comparator.comparing(car -> NameKey.of(car.name)))
                 .map(car -> new CarLaps(car.name, car.runs))
                 .toList();
+    }
+
+    private boolean hasLaps() {
+        return runs.stream().anyMatch(run -> !run.laps().isEmpty());
     }
 }

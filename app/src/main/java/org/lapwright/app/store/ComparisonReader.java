@@ -40,6 +40,7 @@ final class ComparisonReader {
             + " WHERE c.car_id = :car AND c.archived_at IS NULL ORDER BY c.id DESC LIMIT 1";
 
     private static final String VISIBLE = "c.archived_at IS NULL";
+    private static final String ARCHIVED = "c.archived_at IS NOT NULL";
     private static final String NUMBERED = "c.id = :id";
 
     private static final String HEADS = """
@@ -119,6 +120,11 @@ final class ComparisonReader {
     /** All that are not archived, newest first. */
     List<SavedComparison> visible() {
         return read(VISIBLE, Map.of());
+    }
+
+    /** All that are archived, newest first. */
+    List<SavedComparison> archived() {
+        return read(ARCHIVED, Map.of());
     }
 
     /** One, archived or not. */

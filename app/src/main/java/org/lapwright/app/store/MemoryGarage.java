@@ -79,12 +79,13 @@ public final class MemoryGarage implements GarageStore {
     @Override
     public synchronized List<SavedComparison> comparisons() {
         requireOpen();
-        return visible().stream()
-                .map(Entry::saved)
-                .sorted(Comparator.comparing(SavedComparison::savedAt)
-                        .thenComparing(SavedComparison::id)
-                        .reversed())
-                .toList();
+        return newestFirst(false);
+    }
+
+    @Override
+    public synchronized List<SavedComparison> archived() {
+        requireOpen();
+        return newestFirst(true);
     }
 
     @Override
@@ -177,6 +178,16 @@ public final class MemoryGarage implements GarageStore {
 
     private List<Entry> visible() {
         return entries.values().stream().filter(entry -> !entry.archived()).toList();
+    }
+
+    private List<SavedComparison> newestFirst(boolean archived) {
+        return entries.values().stream()
+                .filter(entry -> entry.archived() == archived)
+                .map(Entry::saved)
+                .sorted(Comparator.comparing(SavedComparison::savedAt)
+                        .thenComparing(SavedComparison::id)
+                        .reversed())
+                .toList();
     }
 
     private Optional<Entry> latest(String carKey) {

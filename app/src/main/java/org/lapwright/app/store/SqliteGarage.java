@@ -68,6 +68,11 @@ public final class SqliteGarage implements GarageStore {
     }
 
     @Override
+    public List<SavedComparison> archived() {
+        return read(ComparisonReader::archived);
+    }
+
+    @Override
     public Optional<SavedComparison> comparison(long id) {
         return read(reader -> reader.numbered(id));
     }

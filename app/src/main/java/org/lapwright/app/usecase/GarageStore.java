@@ -29,13 +29,19 @@ public interface GarageStore extends AutoCloseable {
     /** All comparisons that are not archived, newest first. */
     List<SavedComparison> comparisons();
 
+    /** All comparisons that are archived, newest first. */
+    List<SavedComparison> archived();
+
     /** One comparison, archived or not. */
     Optional<SavedComparison> comparison(long id);
 
     /** Names of the tracks that have laps and are not archived, the one driven last first. */
     List<String> tracks();
 
-    /** For each car on the track that is not archived: the runs of the set-up it has now. */
+    /**
+     * For each car on the track that is not archived: the runs of the set-up it has now. Where the racer has laps of
+     * their own, only their own cars; else those of the example garage.
+     */
     List<CarLaps> lapsOnTrack(String track);
 
     /** Whether a car is part of the example garage. */

@@ -27,9 +27,17 @@ public final class ShowKept {
         return store.comparison(id);
     }
 
+    /** Those removed one by one, newest first; an example garage that was taken out comes back as a whole. */
+    public List<SavedComparison> removed() {
+        boolean exampleIsOut = store.exampleState() == GarageStore.ExampleState.REMOVED;
+        return store.archived().stream()
+                .filter(saved -> !(exampleIsOut && saved.kept().example()))
+                .toList();
+    }
+
     /** Whether a comparison has been removed from the lists. */
     public boolean isRemoved(long id) {
-        return store.comparisons().stream().noneMatch(saved -> saved.id() == id);
+        return store.archived().stream().anyMatch(saved -> saved.id() == id);
     }
 
     /** Takes a comparison out of the lists; nothing is deleted. */

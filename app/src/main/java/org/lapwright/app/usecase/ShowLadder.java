@@ -31,12 +31,15 @@ public final class ShowLadder {
     public List<LadderEntry> ladder(String track) {
         List<CarLaps> cars = store.lapsOnTrack(track);
         // The racer has not driven the cars of the example.
-        boolean example = cars.stream().anyMatch(car -> store.isExample(car.car()));
-        return Ladder.rank(cars, example ? NoisePrior.DEFAULT : knownDriver.prior());
+        return Ladder.rank(cars, isExample(cars) ? NoisePrior.DEFAULT : knownDriver.prior());
     }
 
-    /** Whether a car is part of the example garage. */
-    public boolean isExample(String car) {
-        return store.isExample(car);
+    /** Whether the cars on a track are those of the example garage; they never stand beside the racer's own. */
+    public boolean isExample(String track) {
+        return isExample(store.lapsOnTrack(track));
+    }
+
+    private boolean isExample(List<CarLaps> cars) {
+        return cars.stream().anyMatch(car -> store.isExample(car.car()));
     }
 }

@@ -3,7 +3,6 @@ package org.lapwright.app.web;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.ZoneId;
-import java.util.List;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShowKept;
@@ -27,12 +26,14 @@ final class KeptRoutes {
 
     void list(Context context) {
         ZoneId zone = ZoneId.systemDefault();
-        List<KeptListPage.Row> rows =
-                kept.all().stream().map(saved -> KeptListPage.row(saved, zone)).toList();
         pages.show(
                 context,
                 "keptlist.jte",
-                new KeptListPage(pages.shell("Kept comparisons", Tab.KEPT), rows, example("/kept")));
+                new KeptListPage(
+                        pages.shell("Kept comparisons", Tab.KEPT),
+                        KeptListPage.rows(kept.all(), zone),
+                        KeptListPage.rows(kept.removed(), zone),
+                        example("/kept")));
     }
 
     void one(Context context) {

@@ -3,6 +3,7 @@ package org.lapwright.app.web;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
+import org.lapwright.app.usecase.GarageStore.ExampleState;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.web.chart.LadderChart;
 import org.lapwright.app.web.view.ExampleView;
@@ -22,6 +23,12 @@ final class LadderRoutes {
         this.pages = pages;
     }
 
+    /** The racer's own ladder says nothing of an example that is somewhere else. */
+    private ExampleView example(boolean shownHere) {
+        ExampleState state = useCases.showKept().exampleState();
+        return state == ExampleState.SHOWN && !shownHere ? ExampleView.NONE : new ExampleView(state, "/ladder");
+    }
+
     void show(Context context) {
         List<String> tracks = ladder.tracks();
         Optional<String> asked = Optional.ofNullable(context.queryParam("track"));
@@ -35,6 +42,7 @@ final class LadderRoutes {
         }
         List<LadderEntry> entries = track.isEmpty() ? List.of() : ladder.ladder(track);
         LadderChart chart = LadderChart.of(entries);
+        boolean example = ladder.isExample(track);
         pages.show(
                 context,
                 "ladder.jte",
@@ -42,8 +50,8 @@ final class LadderRoutes {
                         pages.shell(track.isEmpty() ? "Ladder" : "Ladder of " + track, Tab.LADDER),
                         tracks,
                         track,
-                        LadderPage.rows(entries, chart, ladder::isExample),
+                        LadderPage.rows(entries, chart, example),
                         chart.ticks(),
-                        new ExampleView(useCases.showKept().exampleState(), "/ladder")));
+                        example(example)));
     }
 }

@@ -14,13 +14,10 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.GarageStore.ExampleState;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
@@ -37,54 +34,11 @@ import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.trial.session.TrialSettings;
 
 /** What every garage does, wherever it is kept. A store's test extends this and adds nothing. */
-abstract class GarageStoreContract {
-    private static final Instant AT = Instant.parse("2026-03-01T20:15:30.123456Z");
-
-    private GarageStore store;
-    private int keys;
-
-    /** A new, empty store. */
-    abstract GarageStore open() throws Exception;
-
-    @BeforeEach
-    void openStore() throws Exception {
-        store = open();
-    }
-
-    @AfterEach
-    void closeStore() {
-        store.close();
-    }
-
-    private SavedComparison keep(KeptComparison comparison) {
-        return keepAt(comparison, AT.plusSeconds(keys));
-    }
-
-    private SavedComparison keepAt(KeptComparison comparison, Instant at) {
-        return store.keep(comparison, Sample.full(), "key " + keys++, at);
-    }
-
-    private List<Double> onLadder(String car) {
-        return onLadder("Shed loop", car);
-    }
-
-    /** All lap times that the car has on the ladder of a track, oldest first. */
-    private List<Double> onLadder(String track, String car) {
-        return store.lapsOnTrack(track).stream()
-                .filter(laps -> laps.car().equals(car))
-                .flatMap(laps -> laps.runs().stream())
-                .flatMap(run -> run.laps().stream())
-                .map(TimedLap::seconds)
-                .toList();
-    }
-
-    private List<String> carsOnLadder() {
-        return store.lapsOnTrack("Shed loop").stream().map(CarLaps::car).toList();
-    }
-
+abstract class GarageStoreContract extends GarageLadderContract {
     @Test
     void aNewStoreIsEmpty() {
         assertThat(store.comparisons()).isEmpty();
+        assertThat(store.archived()).isEmpty();
         assertThat(store.comparison(1)).isEmpty();
         assertThat(store.tracks()).isEmpty();
         assertThat(store.lapsOnTrack("Shed loop")).isEmpty();
@@ -233,12 +187,27 @@ abstract class GarageStoreContract {
         store.archive(first.id(), AT);
         store.archive(first.id(), AT.plusSeconds(1));
         assertThat(store.comparisons()).containsExactly(second);
+        assertThat(store.archived()).containsExactly(first);
         assertThat(store.comparison(first.id())).contains(first);
         assertThat(carsOnLadder()).containsExactly("Whimbrel");
         store.restore(first.id());
         store.restore(first.id());
+        assertThat(store.archived()).isEmpty();
         assertThat(store.comparisons()).containsExactly(second, first);
         assertThat(onLadder("Dunlin")).containsExactly(6.1);
+    }
+
+    @Test
+    void archivedOnesComeNewestFirstWhateverWasArchivedLast() {
+        SavedComparison first = keepAt(Sample.numbered(1), AT);
+        SavedComparison second = keepAt(Sample.numbered(2), AT);
+        SavedComparison older = keepAt(Sample.example(Sample.numbered(3)), AT.minusSeconds(60));
+        SavedComparison shown = keepAt(Sample.numbered(4), AT);
+        store.archive(second.id(), AT.plusSeconds(1));
+        store.archive(first.id(), AT.plusSeconds(2));
+        store.archiveExample(AT.plusSeconds(3));
+        assertThat(store.archived()).containsExactly(second, first, older);
+        assertThat(store.comparisons()).containsExactly(shown);
     }
 
     @Test
@@ -250,69 +219,6 @@ abstract class GarageStoreContract {
                 .isThrownBy(() -> store.restore(7))
                 .withMessageContaining("no comparison number 7");
         assertThat(store.comparison(-1)).isEmpty();
-    }
-
-    @Test
-    void theLadderTakesTheSetUpThatStaysOnTheCar() {
-        keep(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1));
-        assertThat(onLadder("Dunlin")).containsExactly(6.1);
-        keep(Sample.of("Dunlin", Side.BEFORE, 6.11, 6.5));
-        assertThat(onLadder("Dunlin")).as("the change was taken back").containsExactly(6.1, 6.11);
-        keep(Sample.of("Dunlin", Side.AFTER, 6.12, 6.0));
-        assertThat(onLadder("Dunlin")).containsExactly(6.0);
-        keep(Sample.of("Dunlin", Side.BEFORE, 6.01, 5.9));
-        assertThat(onLadder("Dunlin")).containsExactly(6.0, 6.01);
-    }
-
-    @Test
-    void archivingTheLastComparisonPutsTheCarBackToWhereItWas() {
-        keep(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1));
-        SavedComparison last = keep(Sample.of("Dunlin", Side.AFTER, 6.12, 6.0));
-        store.archive(last.id(), AT);
-        assertThat(onLadder("Dunlin")).containsExactly(6.1);
-        keep(Sample.of("Dunlin", Side.BEFORE, 6.13, 6.3));
-        assertThat(onLadder("Dunlin")).containsExactly(6.1, 6.13);
-        store.restore(last.id());
-        assertThat(onLadder("Dunlin"))
-                .as("the newest word on the set-up stands")
-                .containsExactly(6.1, 6.12, 6.13);
-    }
-
-    @Test
-    void theLadderKeepsTracksApartAndTakesAllLanes() {
-        keep(Sample.on("Shed loop", "Dunlin", Side.BEFORE, 6.2, 6.3));
-        keep(Sample.on("Attic oval", "Dunlin", Side.BEFORE, 4.2, 4.3));
-        Session session = Session.of(TimedRun.of(6.9), TimedRun.of(7.0));
-        keep(new KeptComparison(
-                "Dunlin", "Shed loop", "blue", "", "", Side.BEFORE, session, TrialSettings.DEFAULT, false));
-        assertThat(onLadder("Dunlin")).containsExactly(6.2, 6.9);
-        assertThat(onLadder("attic OVAL", "Dunlin")).containsExactly(4.2);
-    }
-
-    @Test
-    void aCarWithoutLapsInItsPresentSetUpIsNotOnTheLadder() {
-        keep(Sample.on("Shed loop", "Dunlin", Side.AFTER, 6.2, 6.1));
-        keep(Sample.on("Attic oval", "Dunlin", Side.AFTER, 4.2, 4.1));
-        assertThat(store.lapsOnTrack("Shed loop")).isEmpty();
-        assertThat(onLadder("Attic oval", "Dunlin")).containsExactly(4.1);
-    }
-
-    @Test
-    void runsOnTheLadderCarryTheRacersWord() {
-        TimedRun run = new TimedRun(List.of(new TimedLap(1, 6.2)), List.of(new Overrule(1, LapKind.SLOW, "dust")));
-        Session session = new Session(List.of(new DrivenRun(Side.AFTER, run)));
-        keep(new KeptComparison("Dunlin", "Shed loop", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false));
-        assertThat(store.lapsOnTrack("Shed loop")).containsExactly(new CarLaps("Dunlin", List.of(run)));
-    }
-
-    @Test
-    void tracksComeByTheLastDrive() {
-        keepAt(Sample.on("Shed loop", "Dunlin", Side.AFTER, 6, 6), AT.plusSeconds(10));
-        SavedComparison attic = keepAt(Sample.on("Attic oval", "Dunlin", Side.AFTER, 4, 4), AT.plusSeconds(20));
-        keepAt(Sample.on("Shed loop", "Dunlin", Side.AFTER, 6, 6), AT);
-        assertThat(store.tracks()).containsExactly("Attic oval", "Shed loop");
-        store.archive(attic.id(), AT);
-        assertThat(store.tracks()).containsExactly("Shed loop");
     }
 
     @ParameterizedTest
@@ -405,49 +311,6 @@ abstract class GarageStoreContract {
     }
 
     @Test
-    void theExampleGoesAndComesBack() {
-        keep(Sample.example(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1)));
-        SavedComparison own = keep(Sample.of("Robin", Side.AFTER, 6.6, 6.5));
-        SavedComparison other = keep(Sample.example(Sample.of("Whimbrel", Side.AFTER, 6.4, 6.3)));
-        assertThat(store.exampleState()).isEqualTo(ExampleState.SHOWN);
-        assertThat(store.isExample("dunlin")).isTrue();
-        assertThat(store.isExample("Robin")).isFalse();
-        store.archive(other.id(), AT);
-        assertThat(store.exampleState()).isEqualTo(ExampleState.SHOWN);
-
-        store.archiveExample(AT);
-        assertThat(store.exampleState()).isEqualTo(ExampleState.REMOVED);
-        assertThat(store.comparisons()).containsExactly(own);
-        assertThat(carsOnLadder()).containsExactly("Robin");
-
-        store.restoreExample();
-        assertThat(store.exampleState()).isEqualTo(ExampleState.SHOWN);
-        assertThat(carsOnLadder()).containsExactly("Dunlin", "Robin", "Whimbrel");
-    }
-
-    @Test
-    void removingAnAbsentExampleIsHarmless() {
-        store.archiveExample(AT);
-        store.restoreExample();
-        assertThat(store.exampleState()).isEqualTo(ExampleState.ABSENT);
-    }
-
-    @Test
-    void theRacersOwnCarOfOneNameIsAnotherCar() {
-        keep(Sample.example(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1)));
-        SavedComparison own = keep(Sample.of("dunlin", Side.BEFORE, 7.2, 7.1));
-        assertThat(own.kept().car()).isEqualTo("dunlin");
-        assertThat(store.isExample("Dunlin")).isFalse();
-        assertThat(onLadder("dunlin"))
-                .as("no invented laps among the racer's own")
-                .containsExactly(7.2);
-        assertThat(carsOnLadder()).containsExactly("dunlin");
-        store.archive(own.id(), AT);
-        assertThat(store.isExample("Dunlin")).isTrue();
-        assertThat(onLadder("Dunlin")).containsExactly(6.1);
-    }
-
-    @Test
     void manyThreadsKeepEachTheirOwnOnce() throws Exception {
         ExecutorService threads = Executors.newFixedThreadPool(8);
         try {
@@ -479,6 +342,7 @@ abstract class GarageStoreContract {
         store.close();
         for (Runnable call : List.<Runnable>of(
                 store::comparisons,
+                store::archived,
                 () -> store.comparison(1),
                 store::tracks,
                 () -> store.lapsOnTrack("Shed loop"),

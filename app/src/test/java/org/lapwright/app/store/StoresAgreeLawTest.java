@@ -73,7 +73,8 @@ class StoresAgreeLawTest {
     }
 
     private static List<Object> answers(GarageStore store) {
-        List<Object> answers = new ArrayList<>(List.of(store.comparisons(), store.tracks(), store.exampleState()));
+        List<Object> answers =
+                new ArrayList<>(List.of(store.comparisons(), store.archived(), store.tracks(), store.exampleState()));
         TRACKS.forEach(track -> answers.add(store.lapsOnTrack(track)));
         CARS.forEach(car -> answers.add(store.isExample(car)));
         return answers;

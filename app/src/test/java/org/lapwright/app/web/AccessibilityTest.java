@@ -29,6 +29,7 @@ class AccessibilityTest {
     @BeforeAll
     static void open() {
         stage = new Stage().withExampleGarage();
+        stage.garage().archive(stage.keep("Redshank", 6.5, 6.4, 1).id(), Stage.CLOCK.instant());
     }
 
     @AfterAll

@@ -39,6 +39,11 @@ final class FakeGarage implements GarageStore {
     }
 
     @Override
+    public List<SavedComparison> archived() {
+        return garage.archived();
+    }
+
+    @Override
     public Optional<SavedComparison> comparison(long id) {
         return garage.comparison(id);
     }

@@ -131,12 +131,15 @@ class KeepTest {
     void removedComesBack() {
         visitor.post("/", judged("Redshank", "Shed loop"));
         assertThat(visitor.post("/kept/1/remove", Map.of()).statusCode()).isEqualTo(303);
-        assertThat(visitor.get("/kept").body()).doesNotContain("Redshank").contains("Compare some laps");
+        assertThat(visitor.get("/kept").body())
+                .contains("Compare some laps", "Removed from the lists: 1", "Bring back Redshank on Shed loop")
+                .containsOnlyOnce("href=\"/kept/1\"")
+                .contains("action=\"/kept/1/bring-back\"");
         assertThat(visitor.get("/ladder").body()).doesNotContain("Redshank");
         assertThat(visitor.get("/kept/1").body())
                 .contains("Removed from the lists and the ladder. Nothing is deleted.", "Bring it back");
         assertThat(visitor.post("/kept/1/bring-back", Map.of()).statusCode()).isEqualTo(303);
-        assertThat(visitor.get("/kept").body()).contains("Redshank");
+        assertThat(visitor.get("/kept").body()).contains("Redshank").doesNotContain("Removed from the lists");
     }
 
     /** What is learned from a comparison kept goes into the next, and never into itself or an earlier one. */
@@ -179,8 +182,24 @@ class KeepTest {
         assertThat(visitor.get("/ladder").body())
                 .doesNotContain("Dunlin")
                 .contains("Bring the example garage back", "Compare some laps");
+        assertThat(visitor.get("/kept").body())
+                .as("the example comes back as a whole")
+                .doesNotContain("Removed from the lists", "Dunlin");
         visitor.post("/example/bring-back", Map.of("back", "http://evil.example"));
         assertThat(visitor.get("/kept").body()).contains("Dunlin");
+    }
+
+    @Test
+    void theRacersOwnLadderIsNoExample() {
+        stage.withExampleGarage();
+        visitor.post("/", judged("Redshank", "Shed loop"));
+        assertThat(visitor.get("/ladder").body())
+                .contains("Redshank")
+                .doesNotContain("Dunlin", "class=\"tag\"", "This is an example garage");
+        visitor.post("/kept/9/remove", Map.of());
+        assertThat(visitor.get("/ladder").body())
+                .contains("Dunlin", "class=\"tag\"", "This is an example garage")
+                .doesNotContain("Redshank");
     }
 
     @Test

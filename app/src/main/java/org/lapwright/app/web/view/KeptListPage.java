@@ -6,20 +6,26 @@ import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.SavedComparison;
 
 /**
- * All kept comparisons.
+ * All kept comparisons, and apart from them those that were removed.
  *
  * @param shell around it
- * @param rows newest first
+ * @param rows those on the lists, newest first
+ * @param removed those removed, newest first
  * @param example what there is of the example garage
  */
-public record KeptListPage(Shell shell, List<Row> rows, ExampleView example) {
-    /** Copies the list. */
+public record KeptListPage(Shell shell, List<Row> rows, List<Row> removed, ExampleView example) {
+    /** Copies the lists. */
     public KeptListPage {
         rows = List.copyOf(rows);
+        removed = List.copyOf(removed);
     }
 
-    /** The row of a comparison. */
-    public static Row row(SavedComparison saved, ZoneId zone) {
+    /** The rows of comparisons. */
+    public static List<Row> rows(List<SavedComparison> saved, ZoneId zone) {
+        return saved.stream().map(one -> row(one, zone)).toList();
+    }
+
+    private static Row row(SavedComparison saved, ZoneId zone) {
         return new Row(
                 saved.id(),
                 saved.kept().car(),

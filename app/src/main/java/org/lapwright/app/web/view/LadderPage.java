@@ -2,7 +2,6 @@ package org.lapwright.app.web.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.web.chart.IntervalChart;
 import org.lapwright.app.web.chart.LadderChart;
@@ -33,7 +32,7 @@ public record LadderPage(
     }
 
     /** The rows of a ladder. */
-    public static List<Row> rows(List<LadderEntry> entries, LadderChart chart, Predicate<String> isExample) {
+    public static List<Row> rows(List<LadderEntry> entries, LadderChart chart, boolean example) {
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
             LadderEntry entry = entries.get(i);
@@ -46,7 +45,7 @@ public record LadderPage(
                     entry.place() + (shared ? " =" : ""),
                     shared,
                     entry.car(),
-                    isExample.test(entry.car()),
+                    example,
                     Figures.seconds(entry.paceS()),
                     "somewhere between %s and %s s"
                             .formatted(
