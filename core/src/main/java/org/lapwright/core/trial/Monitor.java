@@ -37,7 +37,8 @@ final class Monitor {
     private final NoisePrior prior;
     private final boolean independent;
     private final double leastScatter;
-    private final HuberRegression regression;
+    private final HuberRegression regression = new HuberRegression(TUNING, MOST_STEPS, SETTLED);
+    private final HuberRegression finest = HuberRegression.of(TUNING);
     private final HuberRegression.Work work;
     private Optional<HuberFit> last = Optional.empty();
     private double plannedWhenIndependent = Double.NaN;
@@ -56,7 +57,6 @@ final class Monitor {
         this.prior = prior;
         this.independent = independent;
         this.leastScatter = leastScatter;
-        this.regression = new HuberRegression(TUNING, MOST_STEPS, SETTLED);
         this.work = new HuberRegression.Work(Math.max(1, mostLaps), 4);
     }
 
@@ -74,14 +74,30 @@ final class Monitor {
      */
     Optional<Result> look(Layout layout, int lapsDriven, Layout plan) {
         int n = layout.rows();
-        int after = layout.rowsAfter();
-        if (n < LEAST_LAPS || after < LEAST_LAPS_A_SIDE || n - after < LEAST_LAPS_A_SIDE) {
+        if (isTooSmall(layout)) {
             return Optional.empty();
         }
         HuberFit fit = last.isPresent()
                 ? regression.refit(last.get(), layout.y(), layout.allColumns(), n, work)
                 : regression.fit(layout.y(), layout.allColumns(), n, work);
         last = Optional.of(fit);
+        return result(fit, layout, lapsDriven, plan);
+    }
+
+    /** The same look from scratch and to the last digit, so that the numbers shown do not depend on earlier looks. */
+    Optional<Result> finestLook(Layout layout, int lapsDriven, Layout plan) {
+        return isTooSmall(layout)
+                ? Optional.empty()
+                : result(finest.fit(layout.y(), layout.allColumns(), layout.rows(), work), layout, lapsDriven, plan);
+    }
+
+    private static boolean isTooSmall(Layout layout) {
+        int after = layout.rowsAfter();
+        return layout.rows() < LEAST_LAPS || after < LEAST_LAPS_A_SIDE || layout.rows() - after < LEAST_LAPS_A_SIDE;
+    }
+
+    private Optional<Result> result(HuberFit fit, Layout layout, int lapsDriven, Layout plan) {
+        int n = layout.rows();
         if (!fit.estimable(3) || n - fit.rank() < LEAST_FREEDOM) {
             return Optional.empty();
         }

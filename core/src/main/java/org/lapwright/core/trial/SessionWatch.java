@@ -60,6 +60,17 @@ final class SessionWatch {
                 lookAfter(driven, counts, planned, paceMonitor, spreadMonitor, handTimed);
             }
         }
+        pace.latest()
+                .ifPresent(look -> paceMonitor
+                        .finestLook(layout, look.lap(), planned)
+                        .ifPresent(result -> {
+                            latest = Optional.of(result);
+                            paceLook(result, look.lap(), planned, handTimed).ifPresent(pace::seeAgain);
+                        }));
+    }
+
+    private Optional<Look> paceLook(Monitor.Result result, int driven, Layout planned, HandTimed handTimed) {
+        return settings.handTimed() ? handTimed.look(layout, driven, planned, result) : Optional.of(result.look());
     }
 
     private void lookAfter(
@@ -80,11 +91,7 @@ final class SessionWatch {
             return;
         }
         latest = result;
-        if (settings.handTimed()) {
-            handTimed.look(layout, driven, planned, result.get()).ifPresent(pace::see);
-        } else {
-            pace.see(result.get().look());
-        }
+        paceLook(result.get(), driven, planned, handTimed).ifPresent(pace::see);
         spreadMonitor
                 .look(
                         layout.withValues(Residuals.rootsAboutRunMedians(

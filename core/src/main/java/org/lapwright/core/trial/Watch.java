@@ -32,6 +32,12 @@ final class Watch {
         }
     }
 
+    /** Puts a finer look at the same laps in the place of the latest one. */
+    void seeAgain(Look finer) {
+        looks.remove(looks.size() - 1);
+        see(finer);
+    }
+
     private void decide(Decision found, Look look) {
         decision = found;
         decidedAt = decidedAt.isPresent() ? decidedAt : OptionalInt.of(look.lap());
