@@ -11,7 +11,7 @@ package org.lapwright.core.trial;
  * @param informationFraction information over that of the whole plan
  * @param z the t statistic turned into a normal deviate of the same tail
  * @param boundary what |z| has to reach
- * @param halfWidth half the repeated confidence interval; infinite when it cannot be told
+ * @param halfWidth half the repeated confidence interval; infinite when it cannot be told or was not asked for
  */
 public record Look(
         int lap,
@@ -24,9 +24,9 @@ public record Look(
         double boundary,
         double halfWidth) {
 
-    /** Whether the interval excludes no difference. */
+    /** Whether the boundary is reached, which is to say that the interval excludes no difference. */
     public boolean crossed() {
-        return Math.abs(delta) > halfWidth;
+        return Math.abs(z) >= boundary;
     }
 
     /** Whether the interval lies inside plus or minus the margin, in log lap time. */

@@ -30,8 +30,8 @@ final class Monitor {
     private static final int LEAST_FREEDOM = 5;
     private static final int MOST_STEPS = 50;
 
-    /** Residuals that change by less than this share are settled: far below what a lap's noise leaves to know. */
-    private static final double SETTLED = 1e-5;
+    /** Residuals that change by less than this share are settled; the last look is fitted to the last digit. */
+    private static final double SETTLED = 1e-4;
 
     private final GroupSequentialBoundary boundary;
     private final NoisePrior prior;
@@ -127,17 +127,13 @@ final class Monitor {
         double se = scatterOf(effect) / Math.sqrt(effect.s());
         double fraction = effect.s() / planned;
         double z = StudentTail.toNormal(effect.delta() / se, effect.nu());
-        RepeatedInterval interval = RepeatedInterval.of(boundary, fraction, effect.delta(), se, effect.nu());
+        // Of the scatter only the decision is wanted, and the interval's quantile takes as long as all the rest.
+        double halfWidth = independent
+                ? Double.POSITIVE_INFINITY
+                : RepeatedInterval.of(boundary, fraction, effect.delta(), se, effect.nu())
+                        .halfWidth();
         return new Look(
-                lapsDriven,
-                effect.delta(),
-                se,
-                effect.nu(),
-                effect.s(),
-                fraction,
-                z,
-                boundary.z(fraction),
-                interval.halfWidth());
+                lapsDriven, effect.delta(), se, effect.nu(), effect.s(), fraction, z, boundary.z(fraction), halfWidth);
     }
 
     private double scatterOf(RunGlsFit.Effect effect) {
