@@ -2,6 +2,7 @@ package org.lapwright.app.cli;
 
 import java.util.regex.Pattern;
 import picocli.CommandLine;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Numbers on the command line, whatever the locale: {@code 0.3}, and {@code 0,3} as well. */
@@ -12,10 +13,13 @@ final class Numbers {
 
     /** Lets a command and those below it read their numbers so. */
     static void readBy(CommandLine commandLine) {
-        commandLine.registerConverter(Double.class, Numbers::number);
-        commandLine.registerConverter(double.class, Numbers::number);
-        commandLine.registerConverter(Integer.class, Numbers::wholeNumber);
-        commandLine.registerConverter(int.class, Numbers::wholeNumber);
+        // One object for both: Java 17 cannot archive the classes of a program that refers to a method twice alike.
+        ITypeConverter<Double> number = Numbers::number;
+        ITypeConverter<Integer> wholeNumber = Numbers::wholeNumber;
+        commandLine.registerConverter(Double.class, number);
+        commandLine.registerConverter(double.class, number);
+        commandLine.registerConverter(Integer.class, wholeNumber);
+        commandLine.registerConverter(int.class, wholeNumber);
     }
 
     private static double number(String text) {
