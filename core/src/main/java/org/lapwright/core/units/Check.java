@@ -65,11 +65,11 @@ public final class Check {
         return trimmed;
     }
 
-    private static String withUnit(double value, String unit) {
+    static String withUnit(double value, String unit) {
         return unit.isEmpty() ? number(value) : number(value) + " " + unit;
     }
 
-    private static String number(double value) {
+    static String number(double value) {
         return value == Math.rint(value) && Math.abs(value) < 1e15
                 ? Long.toString((long) value)
                 : Double.toString(value);

@@ -1,0 +1,36 @@
+package org.lapwright.core.dynamics;
+
+/** Speed along a lap, and what limits it. Immutable. */
+public final class LapTrace {
+    private static final Limit[] LIMITS = Limit.values();
+
+    private final double[] placeM;
+    private final double[] speedMps;
+    private final byte[] limits;
+
+    LapTrace(double[] placeM, double[] speedMps, byte[] limits) {
+        this.placeM = placeM;
+        this.speedMps = speedMps;
+        this.limits = limits;
+    }
+
+    /** How many cells; there is one place more than cells. */
+    public int cells() {
+        return limits.length;
+    }
+
+    /** The edge before a cell, m from the timing line; the last one is the length of the lap. */
+    public double placeM(int edge) {
+        return placeM[edge];
+    }
+
+    /** Speed of the guide at an edge, m/s. */
+    public double speedMps(int edge) {
+        return speedMps[edge];
+    }
+
+    /** What limits the car in a cell. */
+    public Limit limit(int cell) {
+        return LIMITS[limits[cell]];
+    }
+}

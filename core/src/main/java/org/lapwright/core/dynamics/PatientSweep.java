@@ -1,0 +1,290 @@
+package org.lapwright.core.dynamics;
+
+/**
+ * The fastest lap by searching every cell numerically, with nothing taken for granted: the set of speeds from which the
+ * rest of the lap can be driven may have a lower end (a car that needs a run-up to a hill), the sets may be empty, and no
+ * formula for any single limit is used beyond {@link FeasibleRange}. Slow, some 20 µs a cell; {@link QuickSweep} leaves to
+ * it what it cannot do, and tests hold the two together.
+ */
+final class PatientSweep {
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+    private static final int NARROWINGS = 64;
+    private static final int HALVINGS = 60;
+    private static final int MOST_LAPS = 200;
+    private static final double TOUCHING = -1e-9;
+    private static final double SETTLED = 1e-12;
+
+    private final ForceRows forces;
+    private final LineRows lines;
+    private final FeasibleRange range;
+    private final double ceiling;
+
+    /** Least and greatest w at each node from which the rest of the lap can be driven. */
+    final double[] least;
+
+    final double[] most;
+
+    /** The fastest lap: w at each node. */
+    final double[] w;
+
+    private final Rows peaks;
+
+    /** Where no speed helps, when {@link #solve} says so. */
+    int stuckCell;
+
+    /** What is in the way there. */
+    Limit stuckLimit = Limit.SLIDE;
+
+    private double nextLeast;
+    private double nextMost;
+    private double here;
+    private double found;
+
+    PatientSweep(ForceRows forces, LineRows lines) {
+        this.forces = forces;
+        this.lines = lines;
+        this.range = new FeasibleRange(forces, lines);
+        // Far above any lap's speed: here nothing is saved by a tight bound.
+        this.ceiling = 4 * forces.fastestSquared;
+        least = new double[forces.lane.cells + 1];
+        most = new double[forces.lane.cells + 1];
+        w = new double[forces.lane.cells + 1];
+        peaks = new Rows(StepRows.PEAK / Rows.STRIDE + 1, forces.lane.elements);
+    }
+
+    /** Finds the fastest lap, or says that there is none. */
+    boolean solve() {
+        double[] cap = caps();
+        int n = forces.lane.cells;
+        least[n] = 0;
+        most[n] = cap[n];
+        double change = Double.POSITIVE_INFINITY;
+        for (int lap = 0; lap < MOST_LAPS && change > SETTLED * ceiling; lap++) {
+            change = 0;
+            for (int i = n - 1; i >= 0; i--) {
+                if (!backward(i, cap[i])) {
+                    stuckCell = i;
+                    return false;
+                }
+            }
+            change = Math.max(most[n] - most[0], least[0] - least[n]);
+            most[n] = most[0];
+            least[n] = least[0];
+        }
+        return forward();
+    }
+
+    private double[] caps() {
+        for (int e = 0; e < forces.lane.elements; e++) {
+            findPeak(e);
+        }
+        double[] cap = new double[forces.lane.cells + 1];
+        SpeedPeaks.capNodes(forces, lines.cap, peaks, cap);
+        return cap;
+    }
+
+    /** The greatest w at which any acceleration is possible, and where a cell at that w leads. */
+    private void findPeak(int e) {
+        nextLeast = 0;
+        nextMost = Double.POSITIVE_INFINITY;
+        double best = widest(e);
+        double top = width(e, best) < 0 ? best : lastGood(e, best, ceiling);
+        width(e, top);
+        if (top >= forces.rows.get(ForceRows.FREE, e)) {
+            peaks.set(StepRows.PEAK, e, StepRows.FAR);
+            peaks.set(StepRows.HELPFUL, e, StepRows.FAR);
+        } else {
+            double there = (range.low + range.high) / 2;
+            peaks.set(StepRows.PEAK, e, top);
+            peaks.set(StepRows.HELPFUL, e, top + forces.lane.rows.get(TrailedLane.DS, e) * there);
+        }
+    }
+
+    private boolean backward(int i, double cap) {
+        nextLeast = least[i + 1];
+        nextMost = most[i + 1];
+        double best = widest(i);
+        if (width(i, best) < TOUCHING) {
+            stuckLimit = blame();
+            return false;
+        }
+        least[i] = Math.max(0, -extreme(i, lastGood(i, best, 0), lastGood(i, best, ceiling), -1));
+        // Beyond the peak a faster far edge would only pay for itself with a slower near edge.
+        nextMost = Math.min(nextMost, Math.max(peaks.get(StepRows.HELPFUL, i), nextLeast));
+        nextLeast = nextMost;
+        best = widest(i);
+        most[i] = Math.min(cap, extreme(i, lastGood(i, best, 0), lastGood(i, best, ceiling), 1));
+        if (least[i] > most[i] * (1 + 1e-9)) {
+            stuckLimit = Limit.POWER;
+            return false;
+        }
+        return true;
+    }
+
+    private Limit blame() {
+        return range.highLimit == Limit.SLIDE ? range.lowLimit : range.highLimit;
+    }
+
+    /** Room for u at mid-cell w, given the speeds wanted at the far end. */
+    private double width(int e, double middle) {
+        double plain = range.widthAt(e, middle);
+        if (nextMost == Double.POSITIVE_INFINITY) {
+            return plain;
+        }
+        double ds = forces.lane.rows.get(TrailedLane.DS, e);
+        range.low = Math.max(range.low, (nextLeast - middle) / ds);
+        range.high = Math.min(range.high, Math.min(middle, nextMost - middle) / ds);
+        return range.high - range.low;
+    }
+
+    /** The w with most room. */
+    private double widest(int e) {
+        double a = 0;
+        double b = ceiling;
+        double p = b - GOLDEN * (b - a);
+        double q = a + GOLDEN * (b - a);
+        double atP = width(e, p);
+        double atQ = width(e, q);
+        for (int k = 0; k < NARROWINGS; k++) {
+            if (atP > atQ) {
+                b = q;
+                q = p;
+                atQ = atP;
+                p = b - GOLDEN * (b - a);
+                atP = width(e, p);
+            } else {
+                a = p;
+                p = q;
+                atP = atQ;
+                q = a + GOLDEN * (b - a);
+                atQ = width(e, q);
+            }
+        }
+        return (a + b) / 2;
+    }
+
+    /** Towards {@code bound} from a good w, the last with room. */
+    private double lastGood(int e, double good, double bound) {
+        if (width(e, bound) >= 0) {
+            return bound;
+        }
+        double a = good;
+        double b = bound;
+        for (int k = 0; k < HALVINGS; k++) {
+            double middle = (a + b) / 2;
+            if (width(e, middle) >= 0) {
+                a = middle;
+            } else {
+                b = middle;
+            }
+        }
+        return a;
+    }
+
+    /** The greatest near-end w (sign 1), or minus the least (sign −1), over mid-cell w from bottom to top. */
+    private double extreme(int e, double bottom, double top, int sign) {
+        double a = bottom;
+        double b = top;
+        double best = Math.max(near(e, a, sign), near(e, b, sign));
+        for (int k = 0; k < NARROWINGS; k++) {
+            double p = b - GOLDEN * (b - a);
+            double q = a + GOLDEN * (b - a);
+            double atP = near(e, p, sign);
+            double atQ = near(e, q, sign);
+            best = Math.max(best, Math.max(atP, atQ));
+            if (atP > atQ) {
+                b = q;
+            } else {
+                a = p;
+            }
+        }
+        return best;
+    }
+
+    private double near(int e, double middle, int sign) {
+        double room = width(e, middle);
+        double u = room < 0 ? (range.low + range.high) / 2 : sign > 0 ? range.low : range.high;
+        return sign * (middle - u * forces.lane.rows.get(TrailedLane.DS, e));
+    }
+
+    private boolean forward() {
+        int n = forces.lane.cells;
+        w[0] = most[0];
+        for (int lap = 0; lap < MOST_LAPS; lap++) {
+            for (int i = 0; i < n; i++) {
+                if (!step(i)) {
+                    stuckCell = i;
+                    return false;
+                }
+            }
+            if (w[0] - w[n] <= SETTLED * ceiling) {
+                return true;
+            }
+            w[0] = w[n];
+        }
+        stuckCell = 0;
+        stuckLimit = Limit.POWER;
+        return false;
+    }
+
+    private boolean step(int i) {
+        here = w[i];
+        nextLeast = least[i + 1];
+        nextMost = most[i + 1];
+        double a = here / 2;
+        double b = (here + nextMost) / 2;
+        if (slack(i, b) < 0) {
+            double good = slackest(i, a, b);
+            if (slack(i, good) < TOUCHING) {
+                stuckLimit = blame();
+                return false;
+            }
+            double bad = b;
+            b = good;
+            for (int k = 0; k < HALVINGS; k++) {
+                double middle = (b + bad) / 2;
+                if (slack(i, middle) >= 0) {
+                    b = middle;
+                } else {
+                    bad = middle;
+                }
+            }
+        }
+        found = Math.max(0, 2 * b - here);
+        w[i + 1] = found;
+        return true;
+    }
+
+    /** How far inside all limits the step from {@link #here} over mid-cell w stays, in m/s². */
+    private double slack(int e, double middle) {
+        range.widthAt(e, middle);
+        double ds = forces.lane.rows.get(TrailedLane.DS, e);
+        double u = (middle - here) / ds;
+        return Math.min(Math.min(range.high - u, u - range.low), (2 * middle - here - nextLeast) / ds);
+    }
+
+    private double slackest(int e, double from, double to) {
+        double a = from;
+        double b = to;
+        double p = b - GOLDEN * (b - a);
+        double q = a + GOLDEN * (b - a);
+        double atP = slack(e, p);
+        double atQ = slack(e, q);
+        for (int k = 0; k < NARROWINGS; k++) {
+            if (atP > atQ) {
+                b = q;
+                q = p;
+                atQ = atP;
+                p = b - GOLDEN * (b - a);
+                atP = slack(e, p);
+            } else {
+                a = p;
+                p = q;
+                atP = atQ;
+                q = a + GOLDEN * (b - a);
+                atQ = slack(e, q);
+            }
+        }
+        return (a + b) / 2;
+    }
+}

@@ -1,0 +1,26 @@
+package org.lapwright.core.track;
+
+import java.util.List;
+
+/** The course of the centre line, in one of the two ways in which it can be written down. */
+public sealed interface Layout permits PieceLayout, PointLayout {
+    /**
+     * Length of a lane, m.
+     *
+     * @param offsetM lane left of the centre line, m
+     * @throws IllegalArgumentException if the lane does not fit inside a turn
+     */
+    double lengthM(double offsetM);
+
+    /**
+     * A lane cut into cells.
+     *
+     * @param offsetM lane left of the centre line, m
+     * @param cells about how many, at least 2 a piece are made
+     * @throws IllegalArgumentException if the lane does not fit inside a turn
+     */
+    List<Cell> cut(double offsetM, int cells);
+
+    /** By how much the layout fails to close. */
+    ClosingGap closingGap();
+}
