@@ -16,6 +16,13 @@ final class Layout {
     /** Laps over which the warm-up of a run fades to 1/e. */
     static final double WARM_UP_LAPS = 3;
 
+    /** A layout is made for every look, and exponentials are dear. */
+    private static final double[] FIRST_WARM_UPS = new double[64];
+
+    static {
+        Arrays.setAll(FIRST_WARM_UPS, before -> Math.exp(-before / WARM_UP_LAPS));
+    }
+
     static final int DRIFT = 1;
     static final int WARM_UP = 2;
 
@@ -26,23 +33,41 @@ final class Layout {
     private final int[] run;
     private final int[] position;
     private final int rowsAfter;
+    private final RunLayout runs;
 
     private Layout(double[] y, int[] run, boolean[] after) {
         int n = y.length;
         this.y = y;
         this.run = run;
-        this.position = new int[n];
         this.columns = new double[4][n];
+        int[] position = new int[n];
         int later = 0;
         for (int i = 0; i < n; i++) {
             position[i] = i > 0 && run[i - 1] == run[i] ? position[i - 1] + 1 : 1;
             columns[0][i] = 1;
             columns[DRIFT][i] = i / DRIFT_LAPS;
-            columns[WARM_UP][i] = Math.exp(-(position[i] - 1) / WARM_UP_LAPS);
+            columns[WARM_UP][i] = warmUp(position[i]);
             columns[3][i] = after[i] ? 1 : 0;
             later += after[i] ? 1 : 0;
         }
+        this.position = position;
         this.rowsAfter = later;
+        this.runs = RunLayout.of(run, position);
+    }
+
+    private Layout(Layout other, double[] values) {
+        y = values;
+        run = other.run;
+        position = other.position;
+        columns = other.columns;
+        rowsAfter = other.rowsAfter;
+        runs = other.runs;
+    }
+
+    private static double warmUp(int position) {
+        return position <= FIRST_WARM_UPS.length
+                ? FIRST_WARM_UPS[position - 1]
+                : Math.exp(-(position - 1) / WARM_UP_LAPS);
     }
 
     /**
@@ -58,11 +83,7 @@ final class Layout {
 
     /** The same laps with other values. */
     Layout withValues(double[] values) {
-        boolean[] after = new boolean[rows()];
-        for (int i = 0; i < rows(); i++) {
-            after[i] = isAfter(i);
-        }
-        return new Layout(values, run, after);
+        return new Layout(this, values);
     }
 
     boolean isSameAs(Layout other) {
@@ -108,6 +129,6 @@ final class Layout {
     }
 
     RunLayout runs() {
-        return RunLayout.of(run, position);
+        return runs;
     }
 }
