@@ -57,14 +57,13 @@ final class CarSweep {
         } else if (lines.isFilled()) {
             lines.release();
         }
-        int first = withLines ? 0 : lane.cells;
         for (int b = 0; b < forces.rows.blocks.length; b++) {
             forces.fill(b);
             if (withLines) {
                 lines.fill(b);
             }
             steps.fill(b);
-            if (!peaks.tryBlock(b, first)) {
+            if (!peaks.tryBlock(b)) {
                 return false;
             }
         }

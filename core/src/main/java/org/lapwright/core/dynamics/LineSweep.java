@@ -5,7 +5,7 @@ import static org.lapwright.core.dynamics.StepRows.NEAR_W;
 
 /** The sweeps of {@link SweepGroup} for one car with nose and tip reckoned in. */
 final class LineSweep {
-    private static final int MOST_LAPS = 100;
+    private static final int MOST_LAPS = 400;
     private static final double SETTLED = 1e-14;
 
     private LineSweep() {}
@@ -44,7 +44,9 @@ final class LineSweep {
 
     private static boolean forward(CarSweep car) {
         double near = car.startForward();
+        LapStart line = new LapStart();
         for (int lap = 0; lap < MOST_LAPS; lap++) {
+            double start = near;
             for (int e = 0; e < car.cells(); e++) {
                 double[] v = car.steps.ahead.blocks[Rows.block(e)];
                 int i = Rows.place(e);
@@ -57,6 +59,7 @@ final class LineSweep {
                     return true;
                 }
             }
+            near = line.next(start, near, car.most[0]);
         }
         return false;
     }

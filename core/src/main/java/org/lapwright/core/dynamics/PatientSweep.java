@@ -11,6 +11,7 @@ final class PatientSweep {
     private static final int NARROWINGS = 64;
     private static final int HALVINGS = 60;
     private static final int MOST_LAPS = 200;
+    private static final double SLOWER = 0.9;
     private static final double TOUCHING = -1e-9;
     private static final double SETTLED = 1e-12;
 
@@ -38,6 +39,8 @@ final class PatientSweep {
     private double nextLeast;
     private double nextMost;
     private double here;
+    private double far;
+    private boolean braking;
     private double found;
 
     PatientSweep(ForceRows forces, LineRows lines) {
@@ -108,12 +111,15 @@ final class PatientSweep {
             stuckLimit = blame();
             return false;
         }
-        least[i] = Math.max(0, -extreme(i, lastGood(i, best, 0), lastGood(i, best, ceiling), -1));
-        // Beyond the peak a faster far edge would only pay for itself with a slower near edge.
-        nextMost = Math.min(nextMost, Math.max(peaks.get(StepRows.HELPFUL, i), nextLeast));
-        nextLeast = nextMost;
-        best = widest(i);
-        most[i] = Math.min(cap, extreme(i, lastGood(i, best, 0), lastGood(i, best, ceiling), 1));
+        least[i] = Math.max(0, leastNear(i, lastGood(i, best, 0), lastGood(i, best, ceiling)));
+        // Beyond the peak a faster far edge would only pay for itself with a slower near edge. A far edge that cannot
+        // quite be
+        // reached does no harm: the sweep forwards takes a slower one.
+        braking = true;
+        far = Math.min(nextMost, Math.max(peaks.get(StepRows.HELPFUL, i), nextLeast));
+        double middle = lastGood(i, widest(i), ceiling);
+        braking = false;
+        most[i] = Math.min(cap, Math.max(2 * middle - far, 0));
         if (least[i] > most[i] * (1 + 1e-9)) {
             stuckLimit = Limit.POWER;
             return false;
@@ -132,6 +138,9 @@ final class PatientSweep {
             return plain;
         }
         double ds = forces.lane.rows.get(TrailedLane.DS, e);
+        if (braking) {
+            return (far - middle) / ds - range.low;
+        }
         range.low = Math.max(range.low, (nextLeast - middle) / ds);
         range.high = Math.min(range.high, Math.min(middle, nextMost - middle) / ds);
         return range.high - range.low;
@@ -181,18 +190,18 @@ final class PatientSweep {
         return a;
     }
 
-    /** The greatest near-end w (sign 1), or minus the least (sign −1), over mid-cell w from bottom to top. */
-    private double extreme(int e, double bottom, double top, int sign) {
+    /** The least near-end w over mid-cell w from bottom to top. */
+    private double leastNear(int e, double bottom, double top) {
         double a = bottom;
         double b = top;
-        double best = Math.max(near(e, a, sign), near(e, b, sign));
+        double best = Math.min(near(e, a), near(e, b));
         for (int k = 0; k < NARROWINGS; k++) {
             double p = b - GOLDEN * (b - a);
             double q = a + GOLDEN * (b - a);
-            double atP = near(e, p, sign);
-            double atQ = near(e, q, sign);
-            best = Math.max(best, Math.max(atP, atQ));
-            if (atP > atQ) {
+            double atP = near(e, p);
+            double atQ = near(e, q);
+            best = Math.min(best, Math.min(atP, atQ));
+            if (atP < atQ) {
                 b = q;
             } else {
                 a = p;
@@ -201,26 +210,34 @@ final class PatientSweep {
         return best;
     }
 
-    private double near(int e, double middle, int sign) {
+    private double near(int e, double middle) {
         double room = width(e, middle);
-        double u = room < 0 ? (range.low + range.high) / 2 : sign > 0 ? range.low : range.high;
-        return sign * (middle - u * forces.lane.rows.get(TrailedLane.DS, e));
+        double u = room < 0 ? (range.low + range.high) / 2 : range.high;
+        return middle - u * forces.lane.rows.get(TrailedLane.DS, e);
     }
 
     private boolean forward() {
         int n = forces.lane.cells;
         w[0] = most[0];
+        LapStart line = new LapStart();
         for (int lap = 0; lap < MOST_LAPS; lap++) {
-            for (int i = 0; i < n; i++) {
-                if (!step(i)) {
-                    stuckCell = i;
+            int reached = 0;
+            while (reached < n && step(reached)) {
+                reached++;
+            }
+            if (reached < n) {
+                stuckCell = reached;
+                if (w[0] <= least[0] + SETTLED * ceiling) {
                     return false;
                 }
+                // The first guess may be faster than the car can be anywhere.
+                w[0] = least[0] + SLOWER * (w[0] - least[0]);
+                continue;
             }
-            if (w[0] - w[n] <= SETTLED * ceiling) {
+            if (Math.abs(w[0] - w[n]) <= SETTLED * ceiling) {
                 return true;
             }
-            w[0] = w[n];
+            w[0] = Math.max(line.next(w[0], w[n], most[0]), least[0]);
         }
         stuckCell = 0;
         stuckLimit = Limit.POWER;

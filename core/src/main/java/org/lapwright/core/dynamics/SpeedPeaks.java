@@ -26,8 +26,9 @@ import static org.lapwright.core.dynamics.StepRows.TIP_W;
 final class SpeedPeaks {
     private static final double TOUCHING = -1e-9;
     private static final double CLOSE = 1e-13;
-    private static final double CUT = 1e-9;
+    private static final double CUT = 1e-7;
     private static final double FLAT = 1e-6;
+    private static final double FIRST_GUESS = 0.9;
     private static final int MOST_SECANTS = 100;
 
     private final ForceRows forces;
@@ -35,7 +36,6 @@ final class SpeedPeaks {
     private final StepRows steps;
     private final FeasibleRange range;
     private final double[] room;
-    private double lastTau;
 
     SpeedPeaks(ForceRows forces, LineRows lines, StepRows steps) {
         this.forces = forces;
@@ -48,17 +48,11 @@ final class SpeedPeaks {
     /**
      * Tries the tips of one block, just after {@link StepRows} has worked it out.
      *
-     * @param b the block
-     * @param first the first element that matters
      * @return false when some element cannot be passed at any speed
      */
-    boolean tryBlock(int b, int first) {
+    boolean tryBlock(int b) {
         int start = b * Rows.BLOCK;
         int to = steps.back.count(b);
-        if (first - start >= to) {
-            return true;
-        }
-        lastTau = 0;
         double[] f = forces.rows.blocks[b];
         double[] v = steps.tips;
         tryMotor(f, v);
@@ -66,12 +60,28 @@ final class SpeedPeaks {
         if (lines.isFilled()) {
             tryTipping(lines.rows.blocks[b], v);
         }
-        for (int i = Math.max(first - start, 0); i < to; i++) {
-            if (room[i] < TOUCHING && v[TIP_W + i] < f[FREE + i] && !search(start + i)) {
+        for (int i = 0; i < to; i++) {
+            if (room[i] < TOUCHING && !(v[TIP_W + i] >= f[FREE + i] && isFree(start + i)) && !search(start + i)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Whether an element whose tip of grip is above the free speed can be passed at the free speed. */
+    private boolean isFree(int e) {
+        int i = Rows.place(e);
+        if (e < forces.lane.cells) {
+            // The account of the lap covers cells; only what would mislead the sweeps is looked for here.
+            double[] t = lines.rows.blocks[Rows.block(e)];
+            double w = steps.tips[TIP_W + i];
+            return !lines.isFilled()
+                    || Math.min(
+                                    t[LineRows.RIGHT + W + i] * w + t[LineRows.RIGHT + FREE_OF_BOTH + i],
+                                    t[LineRows.LEFT + W + i] * w + t[LineRows.LEFT + FREE_OF_BOTH + i])
+                            >= 0;
+        }
+        return range.widthAt(e, steps.tips[TIP_W + i]) >= 0;
     }
 
     private void tryMotor(double[] f, double[] v) {
@@ -128,19 +138,10 @@ final class SpeedPeaks {
         if (atBad >= 0 || atGood < 0) {
             return atBad >= 0;
         }
-        if (lastTau > 0) {
-            double width = range.widthAt(e, tip * (1 - lastTau * lastTau));
-            if (width >= 0) {
-                good = lastTau;
-                atGood = width;
-            } else {
-                bad = lastTau;
-                atBad = width;
-            }
-        }
         int side = 0;
+        // One end of the range moves with the cone, the other hardly.
+        double tau = Math.min(-atBad / steps.opening(e, tip), FIRST_GUESS);
         for (int k = 0; k < MOST_SECANTS && good - bad > CLOSE && atGood > CLOSE; k++) {
-            double tau = bad + (good - bad) * atBad / (atBad - atGood);
             double width = range.widthAt(e, tip * (1 - tau * tau));
             if (width >= 0) {
                 good = tau;
@@ -153,8 +154,8 @@ final class SpeedPeaks {
                 atGood = side < 0 ? atGood / 2 : atGood;
                 side = -1;
             }
+            tau = bad + (good - bad) * atBad / (atBad - atGood);
         }
-        lastTau = good;
         double peak = tip * (1 - good * good);
         range.widthAt(e, peak);
         set(e, peak, (range.low + range.high) / 2);
@@ -184,10 +185,11 @@ final class SpeedPeaks {
         double slope = -t[worst + W + i] / t[worst + i];
         double start = -t[worst + FREE_OF_BOTH + i] / t[worst + i];
         double peak = steps.leavesGrip(e, start, slope, tip);
-        double u = start + slope * peak;
-        if (!(peak > 0 && range.widthAt(e, peak) >= -CUT && u >= range.low - CUT && u <= range.high + CUT)) {
+        // At the peak the range closes; where it does not, the line cuts the cone but something else the peak.
+        if (!(peak > 0 && Math.abs(range.widthAt(e, peak)) < CUT)) {
             return false;
         }
+        double u = start + slope * peak;
         set(e, peak, u);
         return true;
     }

@@ -354,6 +354,13 @@ final class StepRows {
         return greater < most ? Math.max(greater, 0) : lesser < most ? Math.max(lesser, 0) : 0;
     }
 
+    /** How fast, in m/s², one side of the cone of grip opens with τ = √(1 − w/tip), at an element of the block worked out last. */
+    double opening(int e, double tip) {
+        int i = Rows.place(e);
+        double fall = -2 * (tips[D1 + i] + tips[D2 + i] * tip);
+        return Math.sqrt(Math.max(fall * tip, 0)) * tips[INV_UU + i] + TINY;
+    }
+
     /** Whether a step keeps the blade on the side of the slot for which its friction was put in. */
     static boolean onSide(double[] ahead, int i, double near, double far) {
         return fma(ahead[S1 + i], far, fma(ahead[S2 + i], near, ahead[S3 + i])) >= OVER;

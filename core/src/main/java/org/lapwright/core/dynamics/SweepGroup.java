@@ -16,7 +16,11 @@ final class SweepGroup {
     /** How many cars take turns. */
     static final int SIZE = 2;
 
-    private static final int MOST_LAPS = 100;
+    private static final int MOST_LAPS = 400;
+
+    /** Cars that take longer to settle are better swept alone. */
+    private static final int FEW_LAPS = 12;
+
     private static final double SETTLED = 1e-14;
 
     private SweepGroup() {}
@@ -139,13 +143,16 @@ final class SweepGroup {
 
     private static boolean forward(CarSweep car) {
         double near = car.startForward();
+        LapStart line = new LapStart();
         for (int lap = 0; lap < MOST_LAPS; lap++) {
+            double start = near;
             for (int b = 0; b <= Rows.block(car.cells() - 1); b++) {
                 if (forward(b, car, near)) {
                     return true;
                 }
                 near = car.lastFar(b);
             }
+            near = line.next(start, near, car.most[0]);
         }
         return false;
     }
@@ -183,7 +190,7 @@ final class SweepGroup {
             near[k] = cars[k].startForward();
         }
         int last = Rows.block(cars[0].cells() - 1);
-        for (int lap = 0; lap < MOST_LAPS; lap++) {
+        for (int lap = 0; lap < FEW_LAPS; lap++) {
             for (int b = 0; b <= last; b++) {
                 if (forward(b, cars, near)) {
                     return true;
