@@ -135,8 +135,7 @@ final class VerdictCommand implements Callable<Integer> {
         if (!(margin >= 0 && margin <= 10)) {
             throw new BadInput("--margin is " + Figures.significant(margin, 6) + " %; it must be from 0 to 10 %.");
         }
-        // Rounded, so that a confidence of 0.95 is an alpha of 0.05 and not of 0.05000000000000004.
-        double alpha = Math.round((1 - confidence) * 1e9) / 1e9;
+        double alpha = TrialSettings.alphaOf(confidence);
         return new TrialSettings(
                 alpha, margin / 100, handTimed, Optional.ofNullable(plan).map(this::plan), NoisePrior.DEFAULT);
     }

@@ -165,8 +165,7 @@ public record SessionJson(
             }
             Optional<RunPlan> planned =
                     plan == null ? Optional.empty() : Optional.of(at("settings.plan", () -> RunPlan.parse(plan)));
-            // Rounded, so that a confidence of 0.95 is an alpha of 0.05 and not of 0.05000000000000004.
-            double alpha = Math.round((1 - sure) * 1e9) / 1e9;
+            double alpha = TrialSettings.alphaOf(sure);
             return new TrialSettings(alpha, margin / 100, handTimed != null && handTimed, planned, NoisePrior.DEFAULT);
         }
     }

@@ -1,5 +1,7 @@
 package org.lapwright.core.dynamics;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * The fastest lap by searching every cell numerically, with nothing taken for granted: the set of speeds from which the
  * rest of the lap can be driven may have a lower end (a car that needs a run-up to a hill), the sets may be empty, and no
@@ -148,28 +150,7 @@ final class PatientSweep {
 
     /** The w with most room. */
     private double widest(int e) {
-        double a = 0;
-        double b = ceiling;
-        double p = b - GOLDEN * (b - a);
-        double q = a + GOLDEN * (b - a);
-        double atP = width(e, p);
-        double atQ = width(e, q);
-        for (int k = 0; k < NARROWINGS; k++) {
-            if (atP > atQ) {
-                b = q;
-                q = p;
-                atQ = atP;
-                p = b - GOLDEN * (b - a);
-                atP = width(e, p);
-            } else {
-                a = p;
-                p = q;
-                atP = atQ;
-                q = a + GOLDEN * (b - a);
-                atQ = width(e, q);
-            }
-        }
-        return (a + b) / 2;
+        return greatest(w -> width(e, w), 0, ceiling);
     }
 
     /** Towards {@code bound} from a good w, the last with room. */
@@ -281,25 +262,30 @@ final class PatientSweep {
     }
 
     private double slackest(int e, double from, double to) {
+        return greatest(w -> slack(e, w), from, to);
+    }
+
+    /** Where a function with one peak is greatest, by golden section. */
+    private static double greatest(DoubleUnaryOperator peaked, double from, double to) {
         double a = from;
         double b = to;
         double p = b - GOLDEN * (b - a);
         double q = a + GOLDEN * (b - a);
-        double atP = slack(e, p);
-        double atQ = slack(e, q);
+        double atP = peaked.applyAsDouble(p);
+        double atQ = peaked.applyAsDouble(q);
         for (int k = 0; k < NARROWINGS; k++) {
             if (atP > atQ) {
                 b = q;
                 q = p;
                 atQ = atP;
                 p = b - GOLDEN * (b - a);
-                atP = slack(e, p);
+                atP = peaked.applyAsDouble(p);
             } else {
                 a = p;
                 p = q;
                 atP = atQ;
                 q = a + GOLDEN * (b - a);
-                atQ = slack(e, q);
+                atQ = peaked.applyAsDouble(q);
             }
         }
         return (a + b) / 2;

@@ -95,6 +95,12 @@ final class Course {
         }
     }
 
+    /** Which of the first {@code laps} laps count, filled in for both sides. */
+    void count(int laps, boolean[] counts) {
+        count(laps, false, counts);
+        count(laps, true, counts);
+    }
+
     /**
      * The laps that count, laid out with their log times.
      *
@@ -118,6 +124,13 @@ final class Course {
             }
         }
         return Layout.of(y, runs, sides);
+    }
+
+    /** The laps that count once all have been driven. */
+    Layout layOut() {
+        boolean[] counts = new boolean[laps()];
+        count(laps(), counts);
+        return layOut(laps(), counts);
     }
 
     /** Scatter that the clock's step alone gives, as a share of the lap; above 0. */

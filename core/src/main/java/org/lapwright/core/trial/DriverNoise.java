@@ -37,7 +37,7 @@ public final class DriverNoise {
         int laps = 0;
         int runs = 0;
         for (Session session : sessions) {
-            Layout layout = layout(session);
+            Layout layout = new Course(session).layOut();
             if (data.size() < MOST_SESSIONS && layout.rows() >= LEAST_LAPS) {
                 data.add(RunData.of(layout.runs(), layout.allColumns(), layout.y()));
                 laps += layout.rows();
@@ -60,13 +60,5 @@ public final class DriverNoise {
 
     private static double drawn(double found, int weight, double belief, int beliefWeight) {
         return (weight * found + beliefWeight * belief) / (weight + beliefWeight);
-    }
-
-    private static Layout layout(Session session) {
-        Course course = new Course(session);
-        boolean[] counts = new boolean[course.laps()];
-        course.count(course.laps(), false, counts);
-        course.count(course.laps(), true, counts);
-        return course.layOut(course.laps(), counts);
     }
 }

@@ -104,19 +104,19 @@ final class HandTimed {
     private List<RunMean> runMeans(Layout layout, double[] y, double presses, double warmUp) {
         double phi = prior.autocorrelation();
         List<RunMean> means = new ArrayList<>();
-        int from = 0;
-        for (int i = 1; i <= layout.rows(); i++) {
-            if (i == layout.rows() || layout.run(i) != layout.run(from)) {
-                int n = i - from;
-                double total = 0;
-                for (int k = from; k < i; k++) {
-                    total += Math.exp(y[k] - warmUp * layout.nuisance()[Layout.WARM_UP][k]);
-                }
-                double variance = (1 + phi) / ((1 - phi) * n) + prior.runShare() + presses / ((double) n * n);
-                double middle = 0.5 * (from + i - 1) / Layout.DRIFT_LAPS;
-                means.add(new RunMean(Math.log(total / n), variance, middle, layout.isAfter(from)));
-                from = i;
+        double[] warmUps = layout.allColumns()[Layout.WARM_UP];
+        int[] starts = layout.runStarts();
+        for (int r = 0; r + 1 < starts.length; r++) {
+            int from = starts[r];
+            int to = starts[r + 1];
+            int n = to - from;
+            double total = 0;
+            for (int k = from; k < to; k++) {
+                total += Math.exp(y[k] - warmUp * warmUps[k]);
             }
+            double variance = (1 + phi) / ((1 - phi) * n) + prior.runShare() + presses / ((double) n * n);
+            double middle = 0.5 * (from + to - 1) / Layout.DRIFT_LAPS;
+            means.add(new RunMean(Math.log(total / n), variance, middle, layout.isAfter(from)));
         }
         return means;
     }

@@ -25,8 +25,6 @@ import org.lapwright.core.units.Interval;
  * each time, and the first look to cross the boundary decides; see {@link Monitor} for the method of one look.
  */
 public final class Judge {
-    private static final int LEAST_LAPS = 10;
-    private static final int LEAST_LAPS_A_SIDE = 5;
     private static final double COARSE_CLOCK = 0.25;
     private static final double UNEVEN_SHARE = 0.1;
     private static final int UNEVEN_LAPS = 3;
@@ -102,8 +100,10 @@ public final class Judge {
         Optional<Monitor.Result> latest = watch.latest();
         if (latest.isEmpty() || watch.pace().latest().isEmpty()) {
             int missing = Math.max(
-                    Math.max(LEAST_LAPS_A_SIDE - before.cleanLaps(), LEAST_LAPS_A_SIDE - after.cleanLaps()),
-                    (LEAST_LAPS - before.cleanLaps() - after.cleanLaps() + 1) / 2);
+                    Math.max(
+                            Monitor.LEAST_LAPS_A_SIDE - before.cleanLaps(),
+                            Monitor.LEAST_LAPS_A_SIDE - after.cleanLaps()),
+                    (Monitor.LEAST_LAPS - before.cleanLaps() - after.cleanLaps() + 1) / 2);
             OptionalInt first = OptionalInt.of(Math.max(1, missing));
             return new LapsNeeded(first, false, first);
         }

@@ -1,6 +1,7 @@
 package org.lapwright.core.trial;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.lapwright.core.stats.model.RunLayout;
 
 /**
@@ -130,5 +131,11 @@ final class Layout {
 
     RunLayout runs() {
         return runs;
+    }
+
+    /** The first row of each run that has a lap which counts, and the number of rows at the end. */
+    int[] runStarts() {
+        IntStream firsts = IntStream.range(0, rows()).filter(i -> position[i] == 1);
+        return IntStream.concat(firsts, IntStream.of(rows())).toArray();
     }
 }

@@ -25,8 +25,12 @@ import org.lapwright.core.trial.session.NoisePrior;
 final class Monitor {
     private static final double TUNING = 2;
     private static final double MOST_AUTOCORRELATION = 0.8;
-    private static final int LEAST_LAPS = 10;
-    private static final int LEAST_LAPS_A_SIDE = 5;
+    /** Laps that count before a first look. */
+    static final int LEAST_LAPS = 10;
+
+    /** Laps that count on either side before a first look. */
+    static final int LEAST_LAPS_A_SIDE = 5;
+
     private static final int LEAST_FREEDOM = 5;
     private static final int MOST_STEPS = 50;
 

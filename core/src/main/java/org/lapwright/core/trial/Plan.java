@@ -36,16 +36,14 @@ final class Plan {
 
     /** What was driven, taken for the plan: the laps that count of each run. */
     static Plan asDriven(Layout driven) {
+        int[] starts = driven.runStarts();
         List<Side> order = new ArrayList<>();
-        List<Integer> laps = new ArrayList<>();
-        for (int i = 0; i < driven.rows(); i++) {
-            if (driven.position(i) == 1) {
-                order.add(driven.isAfter(i) ? Side.AFTER : Side.BEFORE);
-                laps.add(0);
-            }
-            laps.set(laps.size() - 1, driven.position(i));
+        int[] laps = new int[starts.length - 1];
+        for (int r = 0; r < laps.length; r++) {
+            order.add(driven.isAfter(starts[r]) ? Side.AFTER : Side.BEFORE);
+            laps[r] = starts[r + 1] - starts[r];
         }
-        return new Plan(order, laps.stream().mapToInt(Integer::intValue).toArray(), "as driven");
+        return new Plan(order, laps, "as driven");
     }
 
     String text() {
@@ -83,7 +81,7 @@ final class Plan {
             after[i] = driven.isAfter(i);
         }
         int lastRun = n == 0 ? -1 : run[n - 1];
-        int runsBegun = runsBegun(driven);
+        int runsBegun = driven.runStarts().length - 1;
         int inRun = n == 0 ? 0 : driven.position(n - 1);
         int at = Math.max(0, runsBegun - 1);
         for (int i = n; i < n + more; i++) {
@@ -94,20 +92,10 @@ final class Plan {
                 inRun = 0;
             }
             run[i] = lastRun;
-            after[i] = i > n && run[i - 1] == lastRun
-                    ? after[i - 1]
-                    : inRun > 0 ? after[i - 1] : sideOfRun(at) == Side.AFTER;
+            after[i] = inRun > 0 ? after[i - 1] : sideOfRun(at) == Side.AFTER;
             inRun++;
         }
         return Layout.of(new double[n + more], run, after);
-    }
-
-    private static int runsBegun(Layout driven) {
-        int runs = 0;
-        for (int i = 0; i < driven.rows(); i++) {
-            runs += driven.position(i) == 1 ? 1 : 0;
-        }
-        return runs;
     }
 
     private int lapsOfRun(int index) {

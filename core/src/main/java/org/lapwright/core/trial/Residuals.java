@@ -12,15 +12,11 @@ final class Residuals {
     /** The residuals with the median of each run taken away. */
     static double[] aboutRunMedians(Layout layout, double[] residuals) {
         double[] about = new double[layout.rows()];
-        int from = 0;
-        for (int i = 1; i <= layout.rows(); i++) {
-            if (i == layout.rows() || layout.run(i) != layout.run(from)) {
-                double[] run = Arrays.copyOfRange(residuals, from, i);
-                double median = RobustLocation.median(run);
-                for (int k = from; k < i; k++) {
-                    about[k] = residuals[k] - median;
-                }
-                from = i;
+        int[] starts = layout.runStarts();
+        for (int r = 0; r + 1 < starts.length; r++) {
+            double median = RobustLocation.median(Arrays.copyOfRange(residuals, starts[r], starts[r + 1]));
+            for (int k = starts[r]; k < starts[r + 1]; k++) {
+                about[k] = residuals[k] - median;
             }
         }
         return about;
@@ -41,13 +37,10 @@ final class Residuals {
     /** The values of one side, run by run. */
     static double[][] runsOfSide(Layout layout, double[] values, boolean afterSide) {
         List<double[]> runs = new ArrayList<>();
-        int from = 0;
-        for (int i = 1; i <= layout.rows(); i++) {
-            if (i == layout.rows() || layout.run(i) != layout.run(from)) {
-                if (layout.isAfter(from) == afterSide) {
-                    runs.add(Arrays.copyOfRange(values, from, i));
-                }
-                from = i;
+        int[] starts = layout.runStarts();
+        for (int r = 0; r + 1 < starts.length; r++) {
+            if (layout.isAfter(starts[r]) == afterSide) {
+                runs.add(Arrays.copyOfRange(values, starts[r], starts[r + 1]));
             }
         }
         return runs.toArray(double[][]::new);

@@ -13,7 +13,11 @@ final class SessionWatch {
     private final Plan plan;
     private final Watch pace;
     private final Watch spread = new Watch(0);
+    private final Layout planned;
     private final double leastScatter;
+    private final Monitor paceMonitor;
+    private final Monitor spreadMonitor;
+    private final HandTimed handTimed;
     private Optional<Monitor.Result> latest = Optional.empty();
     private Layout layout;
 
@@ -24,12 +28,14 @@ final class SessionWatch {
         this.course = course;
         this.settings = settings;
         this.pace = new Watch(Math.log1p(settings.levelMargin()));
-        boolean[] counts = new boolean[course.laps()];
-        course.count(course.laps(), false, counts);
-        course.count(course.laps(), true, counts);
-        this.layout = course.layOut(course.laps(), counts);
+        this.layout = course.layOut();
         this.plan = settings.plan().map(Plan::of).orElseGet(() -> Plan.asDriven(layout));
+        this.planned = plan.layout();
         this.leastScatter = course.leastScatter();
+        int laps = course.laps();
+        this.paceMonitor = new Monitor(settings.alpha(), settings.prior(), false, leastScatter, laps);
+        this.spreadMonitor = new Monitor(settings.alpha(), settings.prior(), true, 0.3 * Math.sqrt(leastScatter), laps);
+        this.handTimed = new HandTimed(settings, course.handNoise());
     }
 
     static SessionWatch of(Course course, TrialSettings settings) {
@@ -40,11 +46,6 @@ final class SessionWatch {
 
     private void lookAfterEveryLap() {
         int laps = course.laps();
-        Monitor paceMonitor = new Monitor(settings.alpha(), settings.prior(), false, leastScatter, laps);
-        Monitor spreadMonitor =
-                new Monitor(settings.alpha(), settings.prior(), true, 0.3 * Math.sqrt(leastScatter), laps);
-        HandTimed handTimed = new HandTimed(settings, course.handNoise());
-        Layout planned = plan.layout();
         boolean[] counts = new boolean[laps];
         int step = Math.max(1, (laps + LOOK_AFTER_EVERY_LAP_UP_TO - 1) / LOOK_AFTER_EVERY_LAP_UP_TO);
         for (int driven = 1; driven <= laps; driven++) {
@@ -53,11 +54,10 @@ final class SessionWatch {
             if (step == 1) {
                 course.count(driven, afterSide, counts);
             } else if (look) {
-                course.count(driven, false, counts);
-                course.count(driven, true, counts);
+                course.count(driven, counts);
             }
             if (look) {
-                lookAfter(driven, counts, planned, paceMonitor, spreadMonitor, handTimed);
+                lookAfter(driven, counts);
             }
         }
         pace.latest()
@@ -65,33 +65,27 @@ final class SessionWatch {
                         .finestLook(layout, look.lap(), planned)
                         .ifPresent(result -> {
                             latest = Optional.of(result);
-                            paceLook(result, look.lap(), planned, handTimed).ifPresent(pace::seeAgain);
+                            paceLook(result, look.lap()).ifPresent(pace::seeAgain);
                         }));
     }
 
-    private Optional<Look> paceLook(Monitor.Result result, int driven, Layout planned, HandTimed handTimed) {
+    private Optional<Look> paceLook(Monitor.Result result, int driven) {
         return settings.handTimed() ? handTimed.look(layout, driven, planned, result) : Optional.of(result.look());
     }
 
-    private void lookAfter(
-            int driven,
-            boolean[] counts,
-            Layout planned,
-            Monitor paceMonitor,
-            Monitor spreadMonitor,
-            HandTimed handTimed) {
+    private void lookAfter(int driven, boolean[] counts) {
         Layout now = course.layOut(driven, counts);
         if (now.isSameAs(seen)) {
             return;
         }
         seen = now;
-        layout = now;
-        Optional<Monitor.Result> result = paceMonitor.look(layout, driven, planned);
+        Optional<Monitor.Result> result = paceMonitor.look(now, driven, planned);
         if (result.isEmpty()) {
             return;
         }
+        layout = now;
         latest = result;
-        paceLook(result.get(), driven, planned, handTimed).ifPresent(pace::see);
+        paceLook(result.get(), driven).ifPresent(pace::see);
         spreadMonitor
                 .look(
                         layout.withValues(Residuals.rootsAboutRunMedians(
@@ -113,7 +107,7 @@ final class SessionWatch {
         return plan;
     }
 
-    /** The laps that count, all of them. */
+    /** The laps that counted at the last look that could say something; without one, those that count at the end. */
     Layout layout() {
         return layout;
     }

@@ -12,8 +12,6 @@ import org.lapwright.core.stats.resampling.RunSample;
 
 /** Puts together what a session says on consistency. */
 final class SpreadComparison {
-    private static final int LEAST_LAPS_A_SIDE = 5;
-
     /** The same laps always give the same interval. */
     private static final long SEED = 20_240_229;
 
@@ -48,7 +46,7 @@ final class SpreadComparison {
             double[][] before, double[][] after, double leastScatter, double alpha) {
         for (double[][] side : List.of(before, after)) {
             double[] all = Arrays.stream(side).flatMapToDouble(Arrays::stream).toArray();
-            if (all.length < LEAST_LAPS_A_SIDE || RobustScale.qn(all) <= leastScatter) {
+            if (all.length < Monitor.LEAST_LAPS_A_SIDE || RobustScale.qn(all) <= leastScatter) {
                 return Optional.empty();
             }
         }

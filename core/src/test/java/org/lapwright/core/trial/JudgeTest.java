@@ -9,9 +9,11 @@ import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.stats.model.RunGls;
+import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.NoisePrior;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.trial.session.TrialSettings;
 
 class JudgeTest {
@@ -37,6 +39,18 @@ class JudgeTest {
         Verdict verdict = Judge.judge(six, TrialSettings.DEFAULT);
         assertThat(verdict.difference()).isPresent();
         assertThat(verdict.caveats()).contains(Caveat.ONE_RUN_A_SIDE, Caveat.PLAN_AS_DRIVEN);
+    }
+
+    @Test
+    void aLookThatSaysNothingLeavesTheOneBefore() {
+        Session session = new Session(List.of(
+                new DrivenRun(Side.BEFORE, TimedRun.of(6.5, 6.5, 6.5, 6.5, 6.5)),
+                new DrivenRun(Side.AFTER, TimedRun.of(6.5, 6.5, 6.5, 6.5, 6.891, 0.001)),
+                new DrivenRun(Side.BEFORE, TimedRun.of()),
+                new DrivenRun(Side.BEFORE, TimedRun.of(6.518, 6.629, 6.5, 0.127, 0.037, 0.069))));
+        Verdict verdict = Judge.judge(session, TrialSettings.DEFAULT.withHandTimed(true));
+        assertThat(verdict.difference()).isPresent();
+        assertThat(verdict.consistency()).isPresent();
     }
 
     @Test

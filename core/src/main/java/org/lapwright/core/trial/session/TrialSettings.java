@@ -24,6 +24,14 @@ public record TrialSettings(
         Check.inRange(levelMargin, 0, 0.1, "margin of a level verdict, as a share of the lap", "");
     }
 
+    /**
+     * The chance of a wrong verdict that goes with a confidence, rounded so that 0.95 gives 0.05 and not
+     * 0.05000000000000004.
+     */
+    public static double alphaOf(double confidence) {
+        return Math.round((1 - confidence) * 1e9) / 1e9;
+    }
+
     /** The same with another plan. */
     public TrialSettings withPlan(RunPlan newPlan) {
         return new TrialSettings(alpha, levelMargin, handTimed, Optional.of(newPlan), prior);
