@@ -32,6 +32,7 @@ class ArchitectureTest {
         "track,units num",
         "car,units",
         "dynamics,car track num units",
+        "numbers,car track dynamics num units",
         "laps,units stats",
         "trial,laps stats car units",
         "fit,dynamics trial laps stats car track num units",

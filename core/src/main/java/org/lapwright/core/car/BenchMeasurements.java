@@ -70,6 +70,17 @@ public final class BenchMeasurements {
      * front contact when they touch.
      */
     public static double tippingEdgeMm(Chassis chassis, MassProperties car) {
+        return tippingEdgeMm(chassis, car.aheadMm(), car.leftMm());
+    }
+
+    /**
+     * Distance in plan from a place on the car to the nearer tipping line, mm; negative when it lies outside.
+     *
+     * @param chassis the lengths
+     * @param aheadMm ahead of the rear axle, mm
+     * @param leftMm left of the centre line, mm
+     */
+    public static double tippingEdgeMm(Chassis chassis, double aheadMm, double leftMm) {
         double rear = chassis.rearTrackMm().value() / 2;
         boolean touching = chassis.frontWheels() == FrontWheels.TOUCHING;
         double frontX = touching
@@ -77,7 +88,6 @@ public final class BenchMeasurements {
                 : chassis.guideToRearAxleMm().value();
         double frontY = touching ? chassis.frontTrackMm().value() / 2 : 0;
         double length = Math.hypot(frontX, frontY - rear);
-        double across = Math.abs(car.leftMm());
-        return (frontX * (rear - across) + (frontY - rear) * car.aheadMm()) / length;
+        return (frontX * (rear - Math.abs(leftMm)) + (frontY - rear) * aheadMm) / length;
     }
 }

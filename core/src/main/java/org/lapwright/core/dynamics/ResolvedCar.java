@@ -45,7 +45,21 @@ public record ResolvedCar(Body body, Contact contact, Drive drive) {
             double yawInertiaKgM2,
             double rearTrackM,
             double tippingEdgeM,
-            double frontShare) {}
+            double frontShare) {
+        /** Masses and lengths of a set-up. */
+        public static Body of(SetUp setUp) {
+            MassProperties mass = setUp.massProperties();
+            return new Body(
+                    mass.totalG() / 1e3,
+                    setUp.chassis().guideToRearAxleMm().value() / 1e3,
+                    mass.aheadMm() / 1e3,
+                    mass.heightMm() / 1e3,
+                    mass.yawInertiaGmm2() / 1e9,
+                    setUp.chassis().rearTrackMm().value() / 1e3,
+                    setUp.tippingEdgeMm() / 1e3,
+                    setUp.chassis().frontWheels() == FrontWheels.TOUCHING ? 1 : 0);
+        }
+    }
 
     /**
      * What happens where the car touches the track.
@@ -67,7 +81,22 @@ public record ResolvedCar(Body body, Contact contact, Drive drive) {
             double magnetN,
             double magnetAheadM,
             double rollingResistance,
-            double dragAreaM2) {}
+            double dragAreaM2) {
+        /** How a set-up touches a surface. */
+        public static Contact of(SetUp setUp, Surface surface) {
+            double gram = GRAVITY / 1e3;
+            boolean pulled = surface.magnetic() && setUp.magnet().isPresent();
+            return new Contact(
+                    setUp.rearTyre().grip().value() * surface.gripFactor(),
+                    setUp.guide().slotFriction().value(),
+                    setUp.guide().braidDragG().value() * gram,
+                    setUp.guide().minGuideLoadG().value() * gram,
+                    pulled ? setUp.magnet().orElseThrow().downforceG().value() * gram : 0,
+                    pulled ? setUp.magnet().orElseThrow().xMm().value() / 1e3 : 0,
+                    setUp.drag().rollingResistance().value(),
+                    setUp.drag().dragAreaCm2().value() / 1e4);
+        }
+    }
 
     /**
      * Motor, gears and wheels.
@@ -86,6 +115,20 @@ public record ResolvedCar(Body body, Contact contact, Drive drive) {
             double tyreRadiusM,
             double rotorMassKg,
             double pickupOhm) {
+        /** The drive of a set-up. */
+        public static Drive of(SetUp setUp) {
+            double ratio = setUp.gears().ratio();
+            double radius = setUp.rearTyre().diameterMm().value() / 2e3;
+            double gearing = ratio / radius;
+            return new Drive(
+                    MotorLine.of(setUp.motor()),
+                    ratio,
+                    setUp.gears().efficiency().value(),
+                    radius,
+                    setUp.motor().rotorInertiaGmm2().value() / 1e9 * gearing * gearing,
+                    setUp.pickupOhm().value());
+        }
+
         /** Motor speed for one m/s at the tyre, rad/m. */
         public double gearing() {
             return ratio / tyreRadiusM;
@@ -110,47 +153,7 @@ public record ResolvedCar(Body body, Contact contact, Drive drive) {
      * @throws IllegalArgumentException if the car has more grip for its height than the model can drive
      */
     public static ResolvedCar of(SetUp setUp, Surface surface) {
-        return new ResolvedCar(body(setUp), contact(setUp, surface), drive(setUp));
-    }
-
-    private static Body body(SetUp setUp) {
-        MassProperties mass = setUp.massProperties();
-        return new Body(
-                mass.totalG() / 1e3,
-                setUp.chassis().guideToRearAxleMm().value() / 1e3,
-                mass.aheadMm() / 1e3,
-                mass.heightMm() / 1e3,
-                mass.yawInertiaGmm2() / 1e9,
-                setUp.chassis().rearTrackMm().value() / 1e3,
-                setUp.tippingEdgeMm() / 1e3,
-                setUp.chassis().frontWheels() == FrontWheels.TOUCHING ? 1 : 0);
-    }
-
-    private static Contact contact(SetUp setUp, Surface surface) {
-        double gram = GRAVITY / 1e3;
-        boolean pulled = surface.magnetic() && setUp.magnet().isPresent();
-        return new Contact(
-                setUp.rearTyre().grip().value() * surface.gripFactor(),
-                setUp.guide().slotFriction().value(),
-                setUp.guide().braidDragG().value() * gram,
-                setUp.guide().minGuideLoadG().value() * gram,
-                pulled ? setUp.magnet().orElseThrow().downforceG().value() * gram : 0,
-                pulled ? setUp.magnet().orElseThrow().xMm().value() / 1e3 : 0,
-                setUp.drag().rollingResistance().value(),
-                setUp.drag().dragAreaCm2().value() / 1e4);
-    }
-
-    private static Drive drive(SetUp setUp) {
-        double ratio = setUp.gears().ratio();
-        double radius = setUp.rearTyre().diameterMm().value() / 2e3;
-        double gearing = ratio / radius;
-        return new Drive(
-                MotorLine.of(setUp.motor()),
-                ratio,
-                setUp.gears().efficiency().value(),
-                radius,
-                setUp.motor().rotorInertiaGmm2().value() / 1e9 * gearing * gearing,
-                setUp.pickupOhm().value());
+        return new ResolvedCar(Body.of(setUp), Contact.of(setUp, surface), Drive.of(setUp));
     }
 
     /** Distance from the guide pivot back to the centre of gravity, l, m. */
