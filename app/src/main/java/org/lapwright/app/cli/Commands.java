@@ -8,6 +8,8 @@ import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.app.usecase.physics.PredictLap;
+import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,24 +44,42 @@ public final class Commands {
     }
 
     /**
-     * Commands that answer by these use cases.
+     * Use cases about laps.
      *
      * @param describeLaps what laps amount to
      * @param judgeChange did the change help
+     */
+    public record LapQuestions(DescribeLaps describeLaps, JudgeChange judgeChange) {}
+
+    /**
+     * Use cases about car and track.
+     *
+     * @param workOutNumbers what a set-up works out to
+     * @param predictLap the best lap that it could do
+     */
+    public record PhysicsQuestions(WorkOutNumbers workOutNumbers, PredictLap predictLap) {}
+
+    /**
+     * Commands that answer by these use cases.
+     *
+     * @param laps what laps amount to, and whether the change helped
+     * @param physics what the model of car and track answers
      * @param glossary what a word means
      * @param openGarage opens the store; asked only by a command that needs it, which closes it again
      * @param version as shown by --version
      */
     public Commands(
-            DescribeLaps describeLaps,
-            JudgeChange judgeChange,
+            LapQuestions laps,
+            PhysicsQuestions physics,
             Glossary glossary,
             Supplier<GarageStore> openGarage,
             String version) {
         commandLine = new CommandLine(new Root()).setExpandAtFiles(false);
         commandLine.getCommandSpec().version("Lapwright " + version);
-        commandLine.addSubcommand(new LapsCommand(describeLaps));
-        commandLine.addSubcommand(new VerdictCommand(judgeChange));
+        commandLine.addSubcommand(new LapsCommand(laps.describeLaps()));
+        commandLine.addSubcommand(new VerdictCommand(laps.judgeChange()));
+        commandLine.addSubcommand(new NumbersCommand(physics.workOutNumbers()));
+        commandLine.addSubcommand(new PredictCommand(physics.predictLap()));
         commandLine.addSubcommand(new LadderCommand(openGarage));
         commandLine.addSubcommand(new ExplainCommand(glossary));
         commandLine.setExecutionExceptionHandler((failure, command, parsed) -> tell(failure, command));

@@ -1,12 +1,6 @@
 package org.lapwright.app.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -82,27 +76,10 @@ final class LapSource {
     }
 
     private LapReading open(String file) {
-        try {
-            if (file.equals("-")) {
-                return LapText.read(System.in, given());
-            }
-            if (file.isBlank()) {
-                throw new BadInput("A file name is empty; it should name a file with lap times.");
-            }
-            Path path = Path.of(file);
-            if (Files.isDirectory(path)) {
-                throw new BadInput(file + " is a folder; it should be a file with lap times.");
-            }
-            return LapText.read(path, given());
-        } catch (NoSuchFileException missing) {
-            throw new BadInput(file + ": there is no such file.");
-        } catch (AccessDeniedException closed) {
-            throw new BadInput(file + " cannot be read: you are not allowed to open it.");
-        } catch (InvalidPathException strange) {
-            throw new BadInput("'" + file + "' cannot be a file name.");
-        } catch (IOException failed) {
-            throw new BadInput(named(file) + " cannot be read: " + failed.getMessage() + ".");
-        }
+        return InputFile.read(
+                file,
+                "lap times",
+                path -> file.equals("-") ? LapText.read(System.in, given()) : LapText.read(path, given()));
     }
 
     private Answers given() {

@@ -25,7 +25,11 @@ public final class Lapwright {
         String version = Optional.ofNullable(Lapwright.class.getPackage().getImplementationVersion())
                 .orElse("(not packaged)");
         int status = new Commands(
-                        wiring.describeLaps(), wiring.judgeChange(), wiring.glossary(), wiring::openGarage, version)
+                        wiring.lapQuestions(),
+                        wiring.physicsQuestions(),
+                        wiring.glossary(),
+                        wiring::openGarage,
+                        version)
                 .with("serve", new ServeCommand(wiring))
                 .with("rehearse", new RehearseCommand(wiring))
                 .printingTo(out, err)

@@ -2,6 +2,7 @@ package org.lapwright.app.main;
 
 import java.time.Clock;
 import java.util.Map;
+import org.lapwright.app.cli.Commands;
 import org.lapwright.app.store.DataFolder;
 import org.lapwright.app.store.SqliteGarage;
 import org.lapwright.app.usecase.DescribeLaps;
@@ -13,6 +14,8 @@ import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.physics.PredictLap;
+import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.web.UseCases;
 
 /** Puts the rooms together, by hand. */
@@ -21,18 +24,20 @@ final class Wiring {
     private final Clock clock = Clock.systemUTC();
     private final JudgeChange judgeChange = new JudgeChange();
     private final DescribeLaps describeLaps = new DescribeLaps();
+    private final WorkOutNumbers workOutNumbers = new WorkOutNumbers();
+    private final PredictLap predictLap = new PredictLap();
     private final Glossary glossary = new Glossary();
 
     Wiring(Map<String, String> environment) {
         this.environment = environment;
     }
 
-    JudgeChange judgeChange() {
-        return judgeChange;
+    Commands.LapQuestions lapQuestions() {
+        return new Commands.LapQuestions(describeLaps, judgeChange);
     }
 
-    DescribeLaps describeLaps() {
-        return describeLaps;
+    Commands.PhysicsQuestions physicsQuestions() {
+        return new Commands.PhysicsQuestions(workOutNumbers, predictLap);
     }
 
     Glossary glossary() {

@@ -12,6 +12,8 @@ import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
+import org.lapwright.app.usecase.physics.PredictLap;
+import org.lapwright.app.usecase.physics.WorkOutNumbers;
 
 /**
  * What a command said, and its exit status.
@@ -32,7 +34,12 @@ record Spoken(int status, String out, String err) {
     static Spoken with(Supplier<GarageStore> garage, String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int status = new Commands(new DescribeLaps(), new JudgeChange(), new Glossary(), garage, "1.2.3")
+        int status = new Commands(
+                        new Commands.LapQuestions(new DescribeLaps(), new JudgeChange()),
+                        new Commands.PhysicsQuestions(new WorkOutNumbers(), new PredictLap()),
+                        new Glossary(),
+                        garage,
+                        "1.2.3")
                 .printingTo(new PrintWriter(out), new PrintWriter(err))
                 .run(words);
         return new Spoken(status, out.toString().replace(System.lineSeparator(), "\n"), err.toString());

@@ -1,5 +1,6 @@
 package org.lapwright.core.car;
 
+import java.util.List;
 import org.lapwright.core.units.Check;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;
@@ -26,6 +27,9 @@ public record Ballast(String name, Reading massG, Reading xMm, Reading yMm, Read
 
     /** Above the track. */
     public static final NumberKey Z = new NumberKey("ballast", "z_mm", 0, 200);
+
+    /** The keys of its numbers, in the order in which files list them. */
+    public static final List<NumberKey> KEYS = List.of(MASS, X, Y, Z);
 
     private static final int LONGEST_NAME = 80;
 

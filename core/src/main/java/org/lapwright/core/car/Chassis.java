@@ -1,5 +1,6 @@
 package org.lapwright.core.car;
 
+import java.util.List;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;
 import org.lapwright.core.units.Readings;
@@ -30,6 +31,9 @@ public record Chassis(
 
     /** Front track. */
     public static final NumberKey FRONT_TRACK = key("front_track_mm", 5, 200);
+
+    /** The keys of its numbers, in the order in which files list them. */
+    public static final List<NumberKey> KEYS = List.of(GUIDE_TO_REAR_AXLE, WHEELBASE, REAR_TRACK, FRONT_TRACK);
 
     /** Checks each length. */
     public Chassis {

@@ -1,5 +1,6 @@
 package org.lapwright.core.car;
 
+import java.util.List;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;
 import org.lapwright.core.units.Readings;
@@ -16,6 +17,9 @@ public record Drag(Reading rollingResistance, Reading dragAreaCm2) {
 
     /** Drag area. */
     public static final NumberKey DRAG_AREA = new NumberKey("drag", "drag_area_cm2", 0, 200);
+
+    /** The keys of its numbers, in the order in which files list them. */
+    public static final List<NumberKey> KEYS = List.of(ROLLING_RESISTANCE, DRAG_AREA);
 
     /** No drag. */
     public static final Drag NONE = new Drag(Reading.exact(0), Reading.exact(0));

@@ -1,5 +1,6 @@
 package org.lapwright.core.car;
 
+import java.util.List;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;
 import org.lapwright.core.units.Readings;
@@ -20,6 +21,9 @@ public record Gears(Reading pinionTeeth, Reading axleTeeth, Reading efficiency) 
 
     /** Efficiency. */
     public static final NumberKey EFFICIENCY = new NumberKey("gears", "efficiency", 0.2, 1);
+
+    /** The keys of its numbers, in the order in which files list them. */
+    public static final List<NumberKey> KEYS = List.of(PINION_TEETH, AXLE_TEETH, EFFICIENCY);
 
     /** Checks each number, and that teeth are counted. */
     public Gears {

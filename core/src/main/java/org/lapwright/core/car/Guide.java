@@ -1,5 +1,6 @@
 package org.lapwright.core.car;
 
+import java.util.List;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;
 import org.lapwright.core.units.Readings;
@@ -24,6 +25,9 @@ public record Guide(Reading bladeDepthMm, Reading slotFriction, Reading braidDra
 
     /** Least load on the guide. */
     public static final NumberKey MIN_GUIDE_LOAD = new NumberKey("guide", "min_guide_load_g", 0, 200);
+
+    /** The keys of its numbers, in the order in which files list them. */
+    public static final List<NumberKey> KEYS = List.of(BLADE_DEPTH, SLOT_FRICTION, BRAID_DRAG, MIN_GUIDE_LOAD);
 
     /** Checks each number. */
     public Guide {

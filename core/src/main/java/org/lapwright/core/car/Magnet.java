@@ -1,5 +1,6 @@
 package org.lapwright.core.car;
 
+import java.util.List;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;
 import org.lapwright.core.units.Readings;
@@ -16,6 +17,9 @@ public record Magnet(Reading downforceG, Reading xMm) {
 
     /** Where it acts. */
     public static final NumberKey X = new NumberKey("magnet", "x_mm", -100, 300);
+
+    /** The keys of its numbers, in the order in which files list them. */
+    public static final List<NumberKey> KEYS = List.of(DOWNFORCE, X);
 
     /** Checks each number. */
     public Magnet {

@@ -1,5 +1,6 @@
 package org.lapwright.core.car;
 
+import java.util.List;
 import java.util.Optional;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;
@@ -37,6 +38,10 @@ public record Motor(
 
     /** Rotor inertia. */
     public static final NumberKey ROTOR_INERTIA = new NumberKey("motor", "rotor_inertia_g_mm2", 0, 100_000);
+
+    /** The keys of its numbers, in the order in which files list them. */
+    public static final List<NumberKey> KEYS =
+            List.of(TEST_VOLTAGE, NO_LOAD_RPM, NO_LOAD_CURRENT, STALL_TORQUE, STALL_CURRENT, ROTOR_INERTIA);
 
     /** Checks each number, and that the motor has any torque. */
     public Motor {

@@ -1,5 +1,6 @@
 package org.lapwright.core.car;
 
+import java.util.List;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;
 import org.lapwright.core.units.Readings;
@@ -16,6 +17,9 @@ public record RearTyre(Reading diameterMm, Reading grip) {
 
     /** Grip. */
     public static final NumberKey GRIP = new NumberKey("rear_tyre", "grip", 0.05, 5);
+
+    /** The keys of its numbers, in the order in which files list them. */
+    public static final List<NumberKey> KEYS = List.of(DIAMETER, GRIP);
 
     /** Checks each number. */
     public RearTyre {

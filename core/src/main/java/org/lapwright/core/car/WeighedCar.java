@@ -1,5 +1,6 @@
 package org.lapwright.core.car;
 
+import java.util.List;
 import java.util.Optional;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;
@@ -36,6 +37,12 @@ public record WeighedCar(
 
     /** Scale under the rear axle. */
     public static final NumberKey REAR_SCALE = new NumberKey("mass.scales", "rear_axle_g", 0.1, 2000);
+
+    /** The keys of its numbers, in the order in which files list them. */
+    public static final List<NumberKey> KEYS = List.of(TOTAL, CG_AHEAD, CG_LEFT, CG_HEIGHT, YAW_INERTIA);
+
+    /** The keys of the two scales. */
+    public static final List<NumberKey> SCALE_KEYS = List.of(GUIDE_SCALE, REAR_SCALE);
 
     /** How far two scales may miss the total before one of the three is wrong (common practice, no source). */
     private static final double SCALES_TOLERANCE = 0.05;

@@ -76,12 +76,13 @@ public sealed interface Piece {
             int sign = left ? 1 : -1;
             double radius = radiusMm / 1000 - sign * offsetM;
             if (radius < SMALLEST_LANE_RADIUS_M) {
+                double inwards = Math.round(1e6 * sign * offsetM) / 1e3;
                 throw new IllegalArgumentException(
-                        ("radius_mm is %.6g; a lane offset by %.6g mm to the inside needs a radius of at least %.6g mm")
+                        "radius_mm is %s; a lane offset by %s mm to the inside needs a radius of at least %s mm"
                                 .formatted(
-                                        radiusMm,
-                                        1000 * sign * offsetM,
-                                        1000 * (sign * offsetM + SMALLEST_LANE_RADIUS_M)));
+                                        Check.number(radiusMm),
+                                        Check.number(inwards),
+                                        Check.number(inwards + 1000 * SMALLEST_LANE_RADIUS_M)));
             }
             double length = radius * Math.toRadians(angleDeg);
             checkSlope(riseMm, 1000 * length);

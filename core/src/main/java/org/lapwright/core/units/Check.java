@@ -69,7 +69,8 @@ public final class Check {
         return unit.isEmpty() ? number(value) : number(value) + " " + unit;
     }
 
-    static String number(double value) {
+    /** A number as messages show it: whole ones without a decimal point. */
+    public static String number(double value) {
         return value == Math.rint(value) && Math.abs(value) < 1e15
                 ? Long.toString((long) value)
                 : Double.toString(value);

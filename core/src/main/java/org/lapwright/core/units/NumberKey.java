@@ -45,6 +45,25 @@ public record NumberKey(String section, String name, double min, double max) {
         return UNITS.getOrDefault(last, "");
     }
 
+    /** The range that makes sense, as messages say it: {@code from 15 to 300 mm}. */
+    public String range() {
+        return "from " + Check.number(min) + " to " + Check.withUnit(max, unit());
+    }
+
+    /** The same number in another place, such as one entry of a list. */
+    public NumberKey in(String otherSection) {
+        return new NumberKey(otherSection, name, min, max);
+    }
+
+    /**
+     * The number is missing.
+     *
+     * @return an error that says which range would be right
+     */
+    public IllegalArgumentException missing() {
+        return new IllegalArgumentException(path() + " is missing; give a number " + range());
+    }
+
     /**
      * The reading, if it lies in the range.
      *

@@ -41,9 +41,7 @@ public final class Readings {
      * @throws IllegalArgumentException if it is missing, saying which range would be right
      */
     public Reading require(NumberKey key) {
-        return find(key)
-                .orElseThrow(() -> new IllegalArgumentException("%s is missing; give a number from %s to %s"
-                        .formatted(key.path(), Check.number(key.min()), Check.withUnit(key.max(), key.unit()))));
+        return find(key).orElseThrow(key::missing);
     }
 
     /** The number under a key, or 0 taken as exact. */

@@ -1,0 +1,47 @@
+package org.lapwright.app.files.garage;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.lapwright.core.car.SetUp;
+
+/** A car file: the set-up in it, and everything else that it says. Immutable. */
+public final class CarFile {
+    /** The format that this version reads and writes. */
+    public static final String FORMAT = "lapwright-car/1";
+
+    private final SetUp setUp;
+    private final ObjectNode json;
+
+    CarFile(SetUp setUp, ObjectNode json) {
+        this.setUp = setUp;
+        this.json = json;
+    }
+
+    /** A file for a set-up that was in none. */
+    public static CarFile of(SetUp setUp) {
+        return new CarFile(setUp, CarWriter.updated(Document.empty(), setUp));
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param text all of it
+     */
+    public static FileReading<CarFile> read(String text) {
+        return CarReader.read(text);
+    }
+
+    /** The set-up. */
+    public SetUp setUp() {
+        return setUp;
+    }
+
+    /** The same file with another set-up: what did not change stays as it was written, unknown keys included. */
+    public CarFile with(SetUp changed) {
+        return new CarFile(changed, CarWriter.updated(json.deepCopy(), changed));
+    }
+
+    /** The file's text. */
+    public String text() {
+        return Document.text(json);
+    }
+}

@@ -1,0 +1,27 @@
+package org.lapwright.app.usecase.physics;
+
+import org.lapwright.core.car.SetUp;
+import org.lapwright.core.numbers.SetUpNumbers;
+import org.lapwright.core.track.Track;
+
+/** What does a set-up work out to? */
+public final class WorkOutNumbers {
+    /** On the bench: grip as measured, no steel for the magnet, the motor at its test voltage. */
+    public NumbersInWords onBench(SetUp setUp) {
+        return new NumbersInWords(
+                setUp,
+                SetUpNumbers.onBench(setUp),
+                setUp.motor().testVoltageV().value(),
+                setUp.rearTyre().grip().value());
+    }
+
+    /** On a track: its grip, its rails, its supply. */
+    public NumbersInWords on(SetUp setUp, Track track) {
+        double volts = track.power().supplyV();
+        return new NumbersInWords(
+                setUp,
+                SetUpNumbers.of(setUp, track.surface(), volts),
+                volts,
+                setUp.rearTyre().grip().value() * track.surface().gripFactor());
+    }
+}
