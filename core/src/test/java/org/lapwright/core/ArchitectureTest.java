@@ -28,15 +28,17 @@ class ArchitectureTest {
     @CsvSource({
         "units,''",
         "num,''",
+        "doubt,units",
         "stats,num units",
         "track,units num",
         "car,units",
         "dynamics,car track num units",
         "numbers,car track dynamics num units",
+        "prediction,doubt dynamics car track units",
         "laps,units stats",
         "trial,laps stats car units",
-        "fit,dynamics trial laps stats car track num units",
-        "advice,fit dynamics trial laps stats car track num units",
+        "fit,prediction doubt dynamics trial laps stats car track num units",
+        "advice,fit prediction doubt dynamics trial laps stats car track num units",
     })
     void roomsSeeOnlyTheirNeighbours(String room, String neighbours) {
         String[] allowed = Stream.concat(Stream.of(room, neighbours.split(" ")[0]), Stream.of(neighbours.split(" ")))

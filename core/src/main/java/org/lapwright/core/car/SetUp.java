@@ -1,13 +1,10 @@
 package org.lapwright.core.car;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.lapwright.core.units.Check;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;
-import org.lapwright.core.units.Readings;
 
 /**
  * Everything adjustable about a car at one time, as the racer writes it down. Never edited: a change makes the next one.
@@ -70,13 +67,7 @@ public record SetUp(
 
     /** Every number of the set-up with its place in the car file. */
     public List<NamedReading> numbers() {
-        List<NamedReading> all = new ArrayList<>();
-        for (Section section : sections()) {
-            for (String key : section.numbers().names()) {
-                all.add(new NamedReading(section.pathOf(key), section.numbers().get(key)));
-            }
-        }
-        return List.copyOf(all);
+        return new NumberRow(this).all();
     }
 
     /**
@@ -86,14 +77,7 @@ public record SetUp(
      * @throws IllegalArgumentException if there is no such number, or the car would make no sense with it
      */
     public SetUp with(String path, Reading reading) {
-        for (Section section : sections()) {
-            for (String key : section.numbers().names()) {
-                if (section.pathOf(key).equals(path)) {
-                    return section.rebuilt().apply(section.numbers().with(key, reading));
-                }
-            }
-        }
-        throw new IllegalArgumentException("the set-up has no number called " + path);
+        return new NumberRow(this).with(path, reading);
     }
 
     /** A copy with other ballast. */
@@ -144,43 +128,6 @@ public record SetUp(
     /** A copy with another resistance of braids and leads. */
     public SetUp withPickupOhm(Reading other) {
         return new SetUp(name, chassis, mass, ballast, guide, rearTyre, gears, motor, magnet, drag, other);
-    }
-
-    /** One section of the car file and how to build the set-up anew from other numbers in it. */
-    private record Section(String path, Readings numbers, Function<Readings, SetUp> rebuilt) {
-        String pathOf(String key) {
-            return path.isEmpty() ? key : path + "." + key;
-        }
-    }
-
-    private List<Section> sections() {
-        List<Section> all = new ArrayList<>();
-        all.add(new Section("chassis", chassis.readings(), to -> withChassis(Chassis.of(to, chassis.frontWheels()))));
-        all.add(new Section("mass", mass.readings(), to -> withMass(WeighedCar.of(to, mass.scales()))));
-        mass.scales()
-                .ifPresent(scales -> all.add(new Section(
-                        "mass.scales", scales, to -> withMass(WeighedCar.of(mass.readings(), Optional.of(to))))));
-        for (int i = 0; i < ballast.size(); i++) {
-            all.add(ballastSection(i));
-        }
-        all.add(new Section("guide", guide.readings(), to -> withGuide(Guide.of(to))));
-        all.add(new Section("rear_tyre", rearTyre.readings(), to -> withRearTyre(RearTyre.of(to))));
-        all.add(new Section("gears", gears.readings(), to -> withGears(Gears.of(to))));
-        all.add(new Section("motor", motor.readings(), to -> withMotor(Motor.of(to))));
-        magnet.ifPresent(fitted ->
-                all.add(new Section("magnet", fitted.readings(), to -> withMagnet(Optional.of(Magnet.of(to))))));
-        all.add(new Section("drag", drag.readings(), to -> withDrag(Drag.of(to))));
-        all.add(new Section("", Readings.none().with(PICKUP, pickupOhm), to -> withPickupOhm(to.require(PICKUP))));
-        return all;
-    }
-
-    private Section ballastSection(int index) {
-        Ballast piece = ballast.get(index);
-        return new Section("ballast[" + index + "]", piece.readings(), to -> {
-            List<Ballast> pieces = new ArrayList<>(ballast);
-            pieces.set(index, Ballast.of(piece.name(), to));
-            return withBallast(pieces);
-        });
     }
 
     private static MassProperties rolledUp(Chassis chassis, WeighedCar mass, List<Ballast> ballast) {
