@@ -1,12 +1,11 @@
 package org.lapwright.app.store;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
-import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.SqlStatement;
+import org.lapwright.app.store.Names.Named;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.core.laps.Overrule;
@@ -24,9 +23,7 @@ import org.lapwright.core.units.Interval;
 final class ComparisonWriter {
     private final Handle handle;
     private final long at;
-
-    /** A row that goes by a name. */
-    private record Named(long id, String name) {}
+    private final Names names;
 
     /** Where a comparison was driven and by whom; lane and driver may be unnamed. */
     private record Place(Named track, Optional<Named> lane, Optional<Named> driver) {
@@ -49,6 +46,7 @@ final class ComparisonWriter {
     ComparisonWriter(Handle handle, long at) {
         this.handle = handle;
         this.at = at;
+        this.names = new Names(handle, at);
     }
 
     /** The number of the comparison that this key has saved already. */
@@ -68,9 +66,12 @@ final class ComparisonWriter {
      * @param request a key that is not used yet
      */
     SavedComparison keep(KeptComparison kept, Verdict verdict, String shown, String request) {
-        Named car = car(kept);
-        Named track = track(kept.track());
-        Place place = new Place(track, lane(track, kept.lane()), driver(kept.driver()));
+        Named car = names.car(kept.car(), kept.example());
+        Named track = names.track(kept.track());
+        Place place = new Place(
+                track,
+                named(kept.lane()).map(lane -> names.lane(track, lane)),
+                named(kept.driver()).map(driver -> names.driver(driver)));
         SetUps setUps = setUps(car, kept.change());
         long id = addComparison(kept, car, place, setUps);
         addRuns(id, kept.session().runs(), place, setUps);
@@ -91,80 +92,14 @@ final class ComparisonWriter {
                         place.driver().map(Named::name).orElse("")));
     }
 
-    private Named car(KeptComparison kept) {
-        return findOrAdd(
-                "SELECT id, name FROM car WHERE name_key = :key AND example = :example",
-                "INSERT INTO car (name, name_key, example, created_at) VALUES (:name, :key, :example, :at)"
-                        + " RETURNING id, name",
-                kept.car(),
-                Map.of("example", kept.example()));
-    }
-
-    private Named track(String name) {
-        return findOrAdd(
-                "SELECT id, name FROM track WHERE name_key = :key",
-                "INSERT INTO track (name, name_key, created_at) VALUES (:name, :key, :at) RETURNING id, name",
-                name,
-                Map.of());
-    }
-
-    private Optional<Named> lane(Named track, String name) {
-        return named(name)
-                .map(given -> findOrAdd(
-                        "SELECT id, name FROM lane WHERE track_id = :track AND name_key = :key",
-                        "INSERT INTO lane (track_id, name, name_key, created_at) VALUES (:track, :name, :key, :at)"
-                                + " RETURNING id, name",
-                        given,
-                        Map.of("track", track.id())));
-    }
-
-    private Optional<Named> driver(String name) {
-        return named(name)
-                .map(given -> findOrAdd(
-                        "SELECT id, name FROM driver WHERE name_key = :key",
-                        "INSERT INTO driver (name, name_key, created_at) VALUES (:name, :key, :at)"
-                                + " RETURNING id, name",
-                        given,
-                        Map.of()));
-    }
-
     private static Optional<String> named(String name) {
         return name.isEmpty() ? Optional.empty() : Optional.of(name);
     }
 
-    private Named findOrAdd(String find, String add, String name, Map<String, ?> more) {
-        return one(handle.createQuery(find).bindMap(more), name)
-                .or(() -> one(
-                        handle.createQuery(add).bindMap(more).bind("name", name).bind("at", at), name))
-                .orElseThrow();
-    }
-
-    private static Optional<Named> one(Query query, String name) {
-        return query.bind("key", NameKey.of(name))
-                .map((row, context) -> new Named(row.getLong("id"), row.getString("name")))
-                .findOne();
-    }
-
     /** The set-up that the car has now, and the one that the change makes of it. */
     private SetUps setUps(Named car, String change) {
-        long before = handle.createQuery(ComparisonReader.PRESENT_SET_UP)
-                .bind("car", car.id())
-                .mapTo(Long.class)
-                .findOne()
-                .orElseGet(() -> addSetUp(car, Optional.empty(), "first", ""));
-        return new SetUps(before, addSetUp(car, Optional.of(before), "other", change));
-    }
-
-    private long addSetUp(Named car, Optional<Long> parent, String kind, String note) {
-        return handle.createQuery("INSERT INTO set_up (car_id, parent_id, kind, note, created_at)"
-                        + " VALUES (:car, :parent, :kind, :note, :at) RETURNING id")
-                .bind("car", car.id())
-                .bind("parent", parent.orElse(null))
-                .bind("kind", kind)
-                .bind("note", note)
-                .bind("at", at)
-                .mapTo(Long.class)
-                .one();
+        long before = names.presentSetUp(car);
+        return new SetUps(before, names.addSetUp(car, Optional.of(before), "other", change));
     }
 
     private long addComparison(KeptComparison kept, Named car, Place place, SetUps setUps) {

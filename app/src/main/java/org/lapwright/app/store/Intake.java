@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.NoisePrior;
@@ -47,6 +48,13 @@ final class Intake {
                 comparison.session(),
                 withoutNegativeZero(comparison.settings()),
                 comparison.example());
+    }
+
+    /** A file as it will come back. */
+    static KeptFile checked(KeptFile file) {
+        requireName(file.name(), "name of the file");
+        requireNote(file.text(), "text of the file");
+        return file;
     }
 
     /** The comparison under the names that were kept first: "dunlin" is filed under "Dunlin". */

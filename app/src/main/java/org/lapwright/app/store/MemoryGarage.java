@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.core.laps.TimedRun;
@@ -24,6 +25,7 @@ public final class MemoryGarage implements GarageStore {
     private final Map<String, String> names = new HashMap<>();
     private final Map<Long, Entry> entries = new TreeMap<>();
     private final Map<String, Long> requests = new HashMap<>();
+    private final Map<String, KeptFile> files = new HashMap<>();
     private long setUps;
     private boolean closed;
 
@@ -159,6 +161,37 @@ public final class MemoryGarage implements GarageStore {
             return ExampleState.ABSENT;
         }
         return visible().stream().anyMatch(entry -> entry.kept().example()) ? ExampleState.SHOWN : ExampleState.REMOVED;
+    }
+
+    @Override
+    public synchronized KeptFile keepFile(KeptFile file) {
+        requireOpen();
+        KeptFile checked = Intake.checked(file);
+        boolean car = file.kind() == Kind.CAR;
+        String key = (car ? carKey(file.name(), file.example()) : "track " + NameKey.of(file.name()));
+        KeptFile kept =
+                checked.onRecord(firstSpelling(key, file.name()), Intake.instant(Intake.micros(file.savedAt())));
+        String shelf = key + (file.example() ? " of the example" : "");
+        KeptFile there = files.get(shelf);
+        if (there == null || !there.text().equals(kept.text())) {
+            files.put(shelf, kept);
+        }
+        return files.getOrDefault(shelf, kept);
+    }
+
+    @Override
+    public synchronized List<KeptFile> files(Kind kind) {
+        requireOpen();
+        List<KeptFile> ofKind =
+                files.values().stream().filter(file -> file.kind() == kind).toList();
+        return FileTables.shown(ofKind, exampleState() == ExampleState.REMOVED);
+    }
+
+    @Override
+    public synchronized Optional<KeptFile> file(Kind kind, String name) {
+        return files(kind).stream()
+                .filter(file -> NameKey.of(file.name()).equals(NameKey.of(name)))
+                .findFirst();
     }
 
     @Override

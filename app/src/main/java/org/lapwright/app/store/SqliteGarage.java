@@ -11,6 +11,7 @@ import java.util.function.UnaryOperator;
 import org.jdbi.v3.core.statement.Update;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.core.trial.Verdict;
@@ -124,6 +125,23 @@ public final class SqliteGarage implements GarageStore {
     @Override
     public ExampleState exampleState() {
         return read(ComparisonReader::exampleState);
+    }
+
+    @Override
+    public KeptFile keepFile(KeptFile file) {
+        KeptFile checked = Intake.checked(file);
+        long micros = Intake.micros(file.savedAt());
+        return writing.inTransaction(handle -> sound(() -> new FileTables(handle).keep(checked, micros)));
+    }
+
+    @Override
+    public List<KeptFile> files(Kind kind) {
+        return reading.inTransaction(handle -> sound(() -> new FileTables(handle).newest(kind)));
+    }
+
+    @Override
+    public Optional<KeptFile> file(Kind kind, String name) {
+        return reading.inTransaction(handle -> sound(() -> new FileTables(handle).named(kind, name)));
     }
 
     /** Closes the file; harmless when repeated. Whatever is called afterwards is refused. */

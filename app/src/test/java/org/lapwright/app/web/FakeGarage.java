@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.lapwright.app.store.MemoryGarage;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.core.trial.Verdict;
@@ -86,6 +87,24 @@ final class FakeGarage implements GarageStore {
     @Override
     public ExampleState exampleState() {
         return garage.exampleState();
+    }
+
+    @Override
+    public KeptFile keepFile(KeptFile file) {
+        if (!failure.isEmpty()) {
+            throw new StoreException(failure);
+        }
+        return garage.keepFile(file);
+    }
+
+    @Override
+    public List<KeptFile> files(Kind kind) {
+        return garage.files(kind);
+    }
+
+    @Override
+    public Optional<KeptFile> file(Kind kind, String name) {
+        return garage.file(kind, name);
     }
 
     @Override

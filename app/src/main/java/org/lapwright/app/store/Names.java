@@ -1,0 +1,93 @@
+package org.lapwright.app.store;
+
+import java.util.Map;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+
+/** Rows that go by a name: found however it is spelt, and made under the first spelling when they are not there. */
+final class Names {
+    private final Handle handle;
+    private final long at;
+
+    /** A row that goes by a name. */
+    record Named(long id, String name) {}
+
+    /** Names at a time, in microseconds since 1970. */
+    Names(Handle handle, long at) {
+        this.handle = handle;
+        this.at = at;
+    }
+
+    Named car(String name, boolean example) {
+        return findOrAdd(
+                "SELECT id, name FROM car WHERE name_key = :key AND example = :example",
+                "INSERT INTO car (name, name_key, example, created_at) VALUES (:name, :key, :example, :at)"
+                        + " RETURNING id, name",
+                name,
+                Map.of("example", example));
+    }
+
+    Named track(String name) {
+        return findOrAdd(
+                "SELECT id, name FROM track WHERE name_key = :key",
+                "INSERT INTO track (name, name_key, created_at) VALUES (:name, :key, :at) RETURNING id, name",
+                name,
+                Map.of());
+    }
+
+    Named lane(Named track, String name) {
+        return findOrAdd(
+                "SELECT id, name FROM lane WHERE track_id = :track AND name_key = :key",
+                "INSERT INTO lane (track_id, name, name_key, created_at) VALUES (:track, :name, :key, :at)"
+                        + " RETURNING id, name",
+                name,
+                Map.of("track", track.id()));
+    }
+
+    Named driver(String name) {
+        return findOrAdd(
+                "SELECT id, name FROM driver WHERE name_key = :key",
+                "INSERT INTO driver (name, name_key, created_at) VALUES (:name, :key, :at) RETURNING id, name",
+                name,
+                Map.of());
+    }
+
+    /** The set-up that the car has now; its first one is made when it has none. */
+    long presentSetUp(Named car) {
+        return handle.createQuery(ComparisonReader.PRESENT_SET_UP)
+                .bind("car", car.id())
+                .mapTo(Long.class)
+                .findOne()
+                .or(() -> handle.createQuery("SELECT MAX(id) FROM set_up WHERE car_id = :car")
+                        .bind("car", car.id())
+                        .mapTo(Long.class)
+                        .findOne())
+                .orElseGet(() -> addSetUp(car, Optional.empty(), "first", ""));
+    }
+
+    long addSetUp(Named car, Optional<Long> parent, String kind, String note) {
+        return handle.createQuery("INSERT INTO set_up (car_id, parent_id, kind, note, created_at)"
+                        + " VALUES (:car, :parent, :kind, :note, :at) RETURNING id")
+                .bind("car", car.id())
+                .bind("parent", parent.orElse(null))
+                .bind("kind", kind)
+                .bind("note", note)
+                .bind("at", at)
+                .mapTo(Long.class)
+                .one();
+    }
+
+    private Named findOrAdd(String find, String add, String name, Map<String, ?> more) {
+        return one(handle.createQuery(find).bindMap(more), name)
+                .or(() -> one(
+                        handle.createQuery(add).bindMap(more).bind("name", name).bind("at", at), name))
+                .orElseThrow();
+    }
+
+    private static Optional<Named> one(Query query, String name) {
+        return query.bind("key", NameKey.of(name))
+                .map((row, context) -> new Named(row.getLong("id"), row.getString("name")))
+                .findOne();
+    }
+}
