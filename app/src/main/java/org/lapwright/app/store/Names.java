@@ -7,6 +7,13 @@ import org.jdbi.v3.core.statement.Query;
 
 /** Rows that go by a name: found however it is spelt, and made under the first spelling when they are not there. */
 final class Names {
+    /** A set-up that was written down and never driven. */
+    private static final String UNDRIVEN_SET_UP = """
+            SELECT s.id FROM set_up s
+            WHERE s.car_id = :car AND NOT EXISTS (
+                SELECT 1 FROM comparison c WHERE c.before_set_up_id = s.id OR c.after_set_up_id = s.id)
+            ORDER BY s.id DESC LIMIT 1""";
+
     private final Handle handle;
     private final long at;
 
@@ -55,15 +62,13 @@ final class Names {
 
     /** The set-up that the car has now; its first one is made when it has none. */
     long presentSetUp(Named car) {
-        return handle.createQuery(ComparisonReader.PRESENT_SET_UP)
-                .bind("car", car.id())
-                .mapTo(Long.class)
-                .findOne()
-                .or(() -> handle.createQuery("SELECT MAX(id) FROM set_up WHERE car_id = :car")
-                        .bind("car", car.id())
-                        .mapTo(Long.class)
-                        .findOne())
+        return setUp(ComparisonReader.PRESENT_SET_UP, car)
+                .or(() -> setUp(UNDRIVEN_SET_UP, car))
                 .orElseGet(() -> addSetUp(car, Optional.empty(), "first", ""));
+    }
+
+    private Optional<Long> setUp(String which, Named car) {
+        return handle.createQuery(which).bind("car", car.id()).mapTo(Long.class).findOne();
     }
 
     long addSetUp(Named car, Optional<Long> parent, String kind, String note) {

@@ -33,11 +33,14 @@ final class SqliteSchema {
     private static final Pattern SCRIPT = Pattern.compile("(.*)/V(\\d+)__\\w+\\.sql");
 
     /** What this version ships, in order. */
-    static final SqliteSchema SHIPPED = new SqliteSchema(List.of(
+    static final List<String> SCRIPTS = List.of(
             "db/migration/V1__garage.sql",
             "db/vendor/sqlite/V2__what_happened_stays.sql",
             "db/migration/V3__car_and_track_files.sql",
-            "db/vendor/sqlite/V4__files_stay.sql"));
+            "db/vendor/sqlite/V4__files_stay.sql");
+
+    /** The schema that this version ships. */
+    static final SqliteSchema SHIPPED = new SqliteSchema(SCRIPTS);
 
     // Held, because the logging system forgets levels of loggers that nobody holds.
     private static final Logger FLYWAY_LOG = Logger.getLogger("org.flywaydb");

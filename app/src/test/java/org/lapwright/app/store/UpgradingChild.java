@@ -1,6 +1,7 @@
 package org.lapwright.app.store;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Opens the garage in a file as a later version would that has two more steps; prints when it begins and when it is done. */
@@ -9,11 +10,10 @@ final class UpgradingChild {
 
     /** The present steps and two that a later version might have. */
     static SqliteSchema later() {
-        return new SqliteSchema(List.of(
-                "db/migration/V1__garage.sql",
-                "db/vendor/sqlite/V2__what_happened_stays.sql",
-                "db/upgrade/V3__colour.sql",
-                "db/upgrade/V4__much_to_do.sql"));
+        List<String> scripts = new ArrayList<>(SqliteSchema.SCRIPTS);
+        scripts.add("db/upgrade/V98__colour.sql");
+        scripts.add("db/upgrade/V99__much_to_do.sql");
+        return new SqliteSchema(scripts);
     }
 
     public static void main(String[] arguments) {
