@@ -96,7 +96,7 @@ public record MotorLine(double constantVs, double resistanceOhm, double noLoadCu
 
     /**
      * Greatest efficiency of this line, (1 − √(I₀/I_stall))². With one constant that is exact; a motor whose stall torque
-     * and stall current are both known need not lie on such a line, and small cans are 10 to 16 % worse: see
+     * and stall current are both known need not lie on such a line, and small cans are 11 to 16 % worse: see
      * {@link #peakEfficiency(double, double, double, double, double)}.
      */
     public double peakEfficiency(double volts) {

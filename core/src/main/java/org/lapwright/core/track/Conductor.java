@@ -9,13 +9,19 @@ import org.lapwright.core.units.Check;
  * @param areaMm2 cross-section, mm²
  */
 public record Conductor(double resistivityOhmM, double areaMm2) {
-    /** Resistivity of annealed copper at 20 °C, ohm m (International Annealed Copper Standard, IEC 60028: 1/58 ohm mm²/m). */
+    /**
+     * Resistivity of annealed copper at 20 °C, ohm m: 1/58 ohm mm²/m, the International Annealed Copper Standard, from
+     * memory; the table of preproom.org rounds it to 1.72e-8.
+     */
     public static final double COPPER_OHM_M = 1 / 58e6;
 
     /** Resistivity of carbon steel 1010 at 20 °C, ohm m (table of kutayzorlu.com); rails of other steel may have more. */
     public static final double STEEL_OHM_M = 1.43e-7;
 
-    /** Diameter of gauge 36, mm, and ratio and number of steps up to gauge 0000 (American wire gauge, ASTM B 258). */
+    /**
+     * Diameter of gauge 36, mm, and ratio and number of steps up to gauge 0000 (rule of the American wire gauge,
+     * wp.1728.org).
+     */
     private static final double GAUGE_36_MM = 0.127;
 
     private static final double GAUGE_RATIO = 92;
