@@ -26,6 +26,12 @@ public final class LapForecaster {
     /** Beyond the doubt, as a share of the lap: what rounding may do. */
     private static final double ROUNDING = 1e-9;
 
+    /** Cars sent round at once; after each lot it is seen whether enough have got stuck. */
+    private static final int LOT = 40;
+
+    /** With so many stuck the chance is known well enough, and to find that a car is stuck takes hundreds of times as long. */
+    private static final int ENOUGH_STUCK = 40;
+
     private final LapSolver solver;
     private final Surface surface;
 
@@ -39,7 +45,7 @@ public final class LapForecaster {
      * How to forecast.
      *
      * @param level of the intervals, above 0 and below 1
-     * @param draws how many cars to draw, 2 to 1,000,000
+     * @param draws how many cars to draw, 2 to 1,000,000; fewer are sent round when many get stuck
      * @param seed where chance begins; the same seed gives the same forecast
      */
     public record Settings(double level, int draws, long seed) {
@@ -71,9 +77,22 @@ public final class LapForecaster {
                 : Optional.empty();
         SetUpDraws<ResolvedCar> cars = doubt.draw(
                 settings.draws(), new SplittableRandom(settings.seed()), car -> ResolvedCar.of(car, surface));
-        double[] lapS = new double[cars.drawn().size()];
-        solver.lapTimes(cars.drawn(), 0, lapS.length, lapS);
+        double[] lapS = drive(cars.drawn());
         return gathered(doubt, central, linear, new Sample(lapS, cars.refused()), settings.level());
+    }
+
+    private double[] drive(List<ResolvedCar> cars) {
+        double[] lapS = new double[cars.size()];
+        int stuck = 0;
+        int driven = 0;
+        while (driven < lapS.length && stuck < ENOUGH_STUCK) {
+            int to = Math.min(lapS.length, driven + LOT);
+            solver.lapTimes(cars, driven, to, lapS);
+            for (; driven < to; driven++) {
+                stuck += Double.isFinite(lapS[driven]) ? 0 : 1;
+            }
+        }
+        return Arrays.copyOf(lapS, driven);
     }
 
     private static LapForecast gathered(
