@@ -5,11 +5,13 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.lapwright.app.usecase.GarageStore.ExampleState;
 import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
@@ -31,7 +33,11 @@ public final class ExampleGarage {
     /** The car of the last comparison and of no other: when it is there, all are. */
     static final String LAST_CAR = "Whimbrel";
 
-    private static final String LAPS = "/example/shed-loop.json";
+    private static final String FOLDER = "/example/";
+    private static final String LAPS = FOLDER + "shed-loop.json";
+    private static final String TRACK = "shed-loop.track.json";
+
+    private static final Duration FILES_BEFORE_NOW = Duration.ofDays(30);
 
     private final GarageStore store;
     private final JudgeChange judgeChange;
@@ -81,11 +87,28 @@ public final class ExampleGarage {
 
     /** Each comparison has a request key of its own, so that those already there are not put in again. */
     private void complete() {
-        if (store.isExample(LAST_CAR)) {
-            return;
-        }
-        Instant now = clock.instant();
         Example example = read();
+        if (!store.isExample(LAST_CAR)) {
+            keepComparisons(example);
+        }
+        if (store.files(FileStore.Kind.CAR).stream().noneMatch(KeptFile::example)) {
+            keepFiles(example);
+        }
+    }
+
+    /** The numbers of the cars and the drawing of the track, as they were before the first of the laps. */
+    private void keepFiles(Example example) {
+        Instant at = clock.instant().minus(FILES_BEFORE_NOW);
+        store.keepFile(new KeptFile(FileStore.Kind.TRACK, example.track(), text(TRACK), true, at));
+        example.comparisons().stream()
+                .map(Told::car)
+                .distinct()
+                .forEach(car -> store.keepFile(new KeptFile(
+                        FileStore.Kind.CAR, car, text(car.toLowerCase(Locale.ROOT) + ".car.json"), true, at)));
+    }
+
+    private void keepComparisons(Example example) {
+        Instant now = clock.instant();
         for (int i = 0; i < example.comparisons().size(); i++) {
             Told told = example.comparisons().get(i);
             KeptComparison kept = told.kept(example.track(), example.driver());
@@ -94,6 +117,14 @@ public final class ExampleGarage {
                     judgeChange.judge(kept.session(), kept.settings()),
                     "example garage " + (i + 1),
                     now.minus(Duration.ofDays(told.daysBefore())));
+        }
+    }
+
+    private static String text(String file) {
+        try (InputStream in = ExampleGarage.class.getResourceAsStream(FOLDER + file)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the example garage in " + FOLDER + file + " could not be read", e);
         }
     }
 

@@ -54,28 +54,22 @@ public record SetUpNumbers(Standing standing, Gearing gearing, Holding holding, 
      * Sideways accelerations of the centre of gravity, across the car, in units of standard gravity, at which the car
      * gives way.
      *
-     * @param tipG static threshold: distance in plan from the centre of gravity to the nearer tipping line over the
-     *     height, the magnet left out; what the tilt test shows
-     * @param tipWithMagnetG the same with the magnet's moment about that line; equal to {@code tipG} without a magnet.
-     *     0 when a magnet outside the wheels would tip the car at rest
+     * @param tipG static threshold of the support polygon, with the magnet's moment about the tipping line on a surface that
+     *     it pulls at. 0 when a magnet outside the wheels would tip the car at rest
+     * @param tipWithoutMagnetG the same without the magnet: distance in plan from the centre of gravity to the nearer
+     *     tipping line over the height; what the tilt test shows
      * @param slideG on a steady circle of {@link #CIRCLE_MM} plan radius of the guide point, flat, the motor left out:
      *     where the rear tyres let go, with the magnet, drag and slot friction. It is a_y of the centre of gravity, as
      *     {@code tipG} is, not v²/(R g) of the guide point, which is greater by the factor 1/cos ψ
      *     ({@link #slideOfGuideG}). Empty when the car is so long that it would stand across the slot
      * @param slideSpeedMps speed of the guide point there, m/s
      */
-    public record Holding(double tipG, double tipWithMagnetG, OptionalDouble slideG, OptionalDouble slideSpeedMps) {
-        /**
-         * What comes first, by {@code slideG} and {@code tipG}; a tie slides. A magnet counts for the slide alone: see
-         * {@link #yieldsFirstWithMagnet}. Empty when there is no slide to compare.
-         */
+    public record Holding(double tipG, double tipWithoutMagnetG, OptionalDouble slideG, OptionalDouble slideSpeedMps) {
+        /** What comes first, by {@code slideG} and {@code tipG}; a tie slides. Empty when there is no slide to compare. */
         public Optional<Yield> yieldsFirst() {
-            return first(tipG);
-        }
-
-        /** What comes first when the magnet holds the car down as well. */
-        public Optional<Yield> yieldsFirstWithMagnet() {
-            return first(tipWithMagnetG);
+            return slideG.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(slideG.getAsDouble() > tipG ? Yield.TIP : Yield.SLIDE);
         }
 
         /** v²/(R g) of the guide point where the rear lets go. */
@@ -85,13 +79,6 @@ public record SetUpNumbers(Standing standing, Gearing gearing, Holding holding, 
                     : OptionalDouble.of(slideSpeedMps.getAsDouble()
                             * slideSpeedMps.getAsDouble()
                             / (CIRCLE_MM / 1000 * ResolvedCar.GRAVITY));
-        }
-
-        private Optional<Yield> first(double tip) {
-            if (slideG.isEmpty()) {
-                return Optional.empty();
-            }
-            return Optional.of(slideG.getAsDouble() > tip ? Yield.TIP : Yield.SLIDE);
         }
     }
 
@@ -140,8 +127,8 @@ public record SetUpNumbers(Standing standing, Gearing gearing, Holding holding, 
         Optional<SteadyCircle.Slide> slide = SteadyCircle.slide(
                 ResolvedCar.Body.of(setUp), ResolvedCar.Contact.of(setUp, surface), CIRCLE_MM / 1000);
         return new Holding(
-                edge / mass.heightMm(),
                 Math.max(0, held) / mass.heightMm(),
+                edge / mass.heightMm(),
                 slide.map(at -> OptionalDouble.of(at.acrossG())).orElse(OptionalDouble.empty()),
                 slide.map(at -> OptionalDouble.of(at.speedMps())).orElse(OptionalDouble.empty()));
     }

@@ -89,11 +89,11 @@ class SetUpNumbersTest {
         SetUp car = magnetCar(40, 100, 60, 15);
         SetUpNumbers.Holding holding = SetUpNumbers.of(car, RAILS, 12).holding();
         double height = car.massProperties().heightMm();
-        assertThat(holding.tipG()).isCloseTo(car.tippingEdgeMm() / height, EXACT);
+        assertThat(holding.tipWithoutMagnetG()).isCloseTo(car.tippingEdgeMm() / height, EXACT);
         // Equal tracks: the lines run parallel to the car, so the magnet's edge is half the track wherever it sits.
         double half = car.chassis().rearTrackMm().value() / 2;
-        assertThat(holding.tipWithMagnetG()).isCloseTo(half / height * (1 + 60.0 / 78), EXACT);
-        assertThat(SetUpNumbers.onBench(car).holding().tipWithMagnetG()).isEqualTo(holding.tipG());
+        assertThat(holding.tipG()).isCloseTo(half / height * (1 + 60.0 / 78), EXACT);
+        assertThat(SetUpNumbers.onBench(car).holding().tipG()).isEqualTo(holding.tipWithoutMagnetG());
     }
 
     @Test
@@ -113,8 +113,8 @@ class SetUpNumbersTest {
                 .with("mass.cg_height_mm", Reading.exact(20))
                 .with("rear_tyre.grip", Reading.exact(0.8));
         SetUpNumbers.Holding holding = SetUpNumbers.of(car, RAILS, 12).holding();
-        assertThat(holding.yieldsFirst()).contains(Yield.TIP);
-        assertThat(holding.yieldsFirstWithMagnet()).contains(Yield.SLIDE);
+        assertThat(holding.slideG().orElseThrow()).isBetween(holding.tipWithoutMagnetG(), holding.tipG());
+        assertThat(holding.yieldsFirst()).contains(Yield.SLIDE);
     }
 
     @Test

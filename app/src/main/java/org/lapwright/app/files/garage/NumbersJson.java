@@ -77,11 +77,11 @@ public record NumbersJson(
                 gearing.ratio(),
                 gearing.mmPerMotorTurn(),
                 gearing.freeSpeedMps(),
-                holding.tipWithMagnetG(),
+                holding.tipG(),
                 slide.isPresent() ? slide.getAsDouble() : null,
-                holding.yieldsFirstWithMagnet().map(Yield::word).orElse(null),
+                holding.yieldsFirst().map(Yield::word).orElse(null),
                 numbers.motor().constantVs(),
                 numbers.motor().resistanceOhm(),
-                holding.tipG());
+                holding.tipWithoutMagnetG());
     }
 }

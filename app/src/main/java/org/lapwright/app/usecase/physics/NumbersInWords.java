@@ -43,12 +43,12 @@ public final class NumbersInWords {
 
     /** Whether it slides or tips first, and whether that is good. */
     public String yieldsFirst() {
-        Optional<Yield> first = numbers.holding().yieldsFirstWithMagnet();
+        Optional<Yield> first = numbers.holding().yieldsFirst();
         if (first.isEmpty()) {
             return "The car is too long for a circle of 300 mm radius, so slide and tip cannot be compared there.";
         }
         double slide = numbers.holding().slideG().orElseThrow();
-        double tip = numbers.holding().tipWithMagnetG();
+        double tip = numbers.holding().tipG();
         String margin = "%s g against %s g".formatted(Figures.fixed(slide, 2), Figures.fixed(tip, 2));
         if (Math.abs(slide - tip) < CLOSE_CALL * tip) {
             return "Slides and tips at nearly the same sideways g (" + margin
@@ -170,7 +170,7 @@ public final class NumbersInWords {
     private List<ExplainedNumber> holding() {
         SetUpNumbers.Holding holding = numbers.holding();
         boolean touching = setUp.chassis().frontWheels() == FrontWheels.TOUCHING;
-        boolean pulled = holding.tipWithMagnetG() != holding.tipG();
+        boolean pulled = holding.tipG() != holding.tipWithoutMagnetG();
         return List.of(
                 number("slide_g", "slides at", holding.slideG(), "g", 2)
                         .because(
@@ -191,13 +191,13 @@ public final class NumbersInWords {
                                                 "height of the weight",
                                                 numbers.standing().cgHeightMm()),
                                         mm("L", "guide to rear axle", lengthMm()))),
-                number("tip_g", "tips at", holding.tipWithMagnetG(), "g", 2)
+                number("tip_g", "tips at", holding.tipG(), "g", 2)
                         .because(
                                 "Sideways g at which it tips over the outer rear wheel and %s, standing still."
                                                 .formatted(touching ? "front wheel" : "the guide")
                                         + (pulled
                                                 ? " Without the magnet %s g, which is what a tilt test shows."
-                                                        .formatted(Figures.fixed(holding.tipG(), 2))
+                                                        .formatted(Figures.fixed(holding.tipWithoutMagnetG(), 2))
                                                 : ""),
                                 pulled ? "(e + e_M F / m) / h, e_M: the magnet to the tipping line" : "e / h",
                                 List.of(
