@@ -99,13 +99,14 @@ final class PredictCommand implements Callable<Integer> {
     private PredictionJson json(SetUp setUp, Track course, List<PredictLap.OnLane> laps) {
         List<PredictionJson.LaneJson> lanes = new ArrayList<>();
         for (PredictLap.OnLane lap : laps) {
-            lanes.add(PredictionJson.LaneJson.of(lap.lane().name(), lap.lengthM(), lap.outcome(), caveats(lap), trace));
+            lanes.add(PredictionJson.LaneJson.of(
+                    lap.lane().name(), lap.lengthM(), lap.forecast(), PredictLap.LEVEL, caveats(lap), trace));
         }
         return new PredictionJson(setUp.name(), course.name(), lanes);
     }
 
     private static List<String> caveats(PredictLap.OnLane lap) {
-        List<String> said = new ArrayList<>(PredictionInWords.caveats(lap.outcome()));
+        List<String> said = new ArrayList<>(PredictionInWords.caveats(lap.forecast()));
         String none = PredictionInWords.noLap(lap.outcome());
         if (!none.isEmpty()) {
             said.add(0, none + ".");
@@ -117,12 +118,25 @@ final class PredictCommand implements Callable<Integer> {
         out.println(setUp.name() + " on " + course.name() + ", the best lap that physics allows:");
         out.println();
         out.printf(
-                Locale.ROOT, "%-12s%10s%12s%12s%12s   %s%n", "lane", "length", "lap", "top", "slowest", "limited by");
+                Locale.ROOT,
+                "%-12s%10s%12s   %-18s%10s%12s   %s%n",
+                "lane",
+                "length",
+                "lap",
+                "9 in 10 between",
+                "top",
+                "slowest",
+                "limited by");
         List<String> notes = new ArrayList<>();
         for (PredictLap.OnLane lap : laps) {
             out.println(line(lap));
             caveats(lap).stream().filter(note -> !notes.contains(note)).forEach(notes::add);
         }
+        laps.stream()
+                .map(lap -> PredictionInWords.doubts(lap.forecast()))
+                .filter(sentence -> !sentence.isEmpty())
+                .findFirst()
+                .ifPresent(sentence -> out.println(System.lineSeparator() + sentence));
         if (!notes.isEmpty()) {
             out.println();
             notes.forEach(note -> out.println("- " + note));
@@ -134,11 +148,12 @@ final class PredictCommand implements Callable<Integer> {
         if (!(lap.outcome() instanceof PredictedLap best)) {
             return "%-12s%10s%12s".formatted(lap.lane().name(), length, "no lap");
         }
-        return "%-12s%10s%12s%12s%12s   %s"
+        return "%-12s%10s%12s   %-18s%10s%12s   %s"
                 .formatted(
                         lap.lane().name(),
                         length,
                         Figures.seconds(best.lapS()),
+                        PredictionInWords.between(lap.forecast()),
                         Figures.fixed(best.topMps(), 2) + " m/s",
                         Figures.fixed(best.slowestMps(), 2) + " m/s",
                         PredictionInWords.shares(best));

@@ -26,6 +26,8 @@ public final class LapForecaster {
     /** Beyond the doubt, as a share of the lap: what rounding may do. */
     private static final double ROUNDING = 1e-9;
 
+    private static final int FEWEST_DRAWS = 2;
+
     /** Cars sent round at once; after each lot it is seen whether enough have got stuck. */
     private static final int LOT = 40;
 
@@ -54,7 +56,7 @@ public final class LapForecaster {
 
         /** Checks each. */
         public Settings {
-            if (!(level > 0 && level < 1) || draws < 2) {
+            if (!(level > 0 && level < 1) || draws < FEWEST_DRAWS) {
                 throw new IllegalArgumentException(
                         "a forecast at level %s by %d draws is asked for; the level must be above 0 and below 1, and there must be at least 2 draws"
                                 .formatted(level, draws));
@@ -75,8 +77,10 @@ public final class LapForecaster {
                 ? Optional.of(doubt.linear(
                         car -> solver.solve(ResolvedCar.of(car, surface)).lapS()))
                 : Optional.empty();
-        SetUpDraws<ResolvedCar> cars = doubt.draw(
-                settings.draws(), new SplittableRandom(settings.seed()), car -> ResolvedCar.of(car, surface));
+        // Without a doubt every car drawn is this one.
+        int draws = doubt.doubtful().isEmpty() ? FEWEST_DRAWS : settings.draws();
+        SetUpDraws<ResolvedCar> cars =
+                doubt.draw(draws, new SplittableRandom(settings.seed()), car -> ResolvedCar.of(car, surface));
         double[] lapS = drive(cars.drawn());
         return gathered(doubt, central, linear, new Sample(lapS, cars.refused()), settings.level());
     }

@@ -7,12 +7,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.core.dynamics.LapOutcome;
 import org.lapwright.core.dynamics.LapTrace;
 import org.lapwright.core.dynamics.Limit;
 import org.lapwright.core.dynamics.PredictedLap;
 import org.lapwright.core.dynamics.Stuck;
+import org.lapwright.core.dynamics.TooTight;
+import org.lapwright.core.prediction.LapForecast;
+import org.lapwright.core.prediction.NumberShare;
 
 /**
  * Best laps as the command line and the pages give them out in JSON. The names are fixed; what cannot be told is null.
@@ -35,6 +39,10 @@ public record PredictionJson(
      * @param topSpeedMps greatest speed of the guide, m/s
      * @param slowestMps least speed of the guide, m/s
      * @param limits share of the lap's time by the name of the limit: slide, power, brake, nose, tip
+     * @param intervalS where the lap time lies with the numbers as sure as the file says, s; null when no number has a
+     *     plus_minus, or too few cars within the doubts have a lap
+     * @param confidence of the interval
+     * @param doubts what each number in doubt brings, most first
      * @param stuckAt the limit and place that stand in the way; null when there is a lap
      * @param caveats sentences to know before believing it
      * @param trace speed along the lap; absent unless asked for
@@ -46,6 +54,9 @@ public record PredictionJson(
         "top_speed_m_s",
         "slowest_m_s",
         "limits",
+        "interval_s",
+        "confidence",
+        "doubts",
         "stuck_at",
         "caveats",
         "trace"
@@ -57,6 +68,9 @@ public record PredictionJson(
             @JsonProperty("top_speed_m_s") @Nullable Double topSpeedMps,
             @JsonProperty("slowest_m_s") @Nullable Double slowestMps,
             @JsonProperty("limits") Map<String, Double> limits,
+            @JsonProperty("interval_s") @Nullable List<Double> intervalS,
+            @JsonProperty("confidence") double confidence,
+            @JsonProperty("doubts") List<DoubtJson> doubts,
             @JsonProperty("stuck_at") @Nullable StuckJson stuckAt,
             @JsonProperty("caveats") List<String> caveats,
 
@@ -64,26 +78,38 @@ public record PredictionJson(
             List<PointJson> trace) {
 
         /**
-         * A lane's outcome.
+         * A lane's forecast.
          *
+         * @param confidence of its interval
          * @param caveats sentences, the reason why there is no lap among them
          * @param withTrace whether to list the speeds
          */
         public static LaneJson of(
-                String lane, double lengthM, LapOutcome outcome, List<String> caveats, boolean withTrace) {
-            if (outcome instanceof PredictedLap lap) {
-                return new LaneJson(
-                        lane,
-                        lengthM,
-                        lap.lapS(),
-                        lap.topMps(),
-                        lap.slowestMps(),
-                        byWord(lap.shares()),
-                        null,
-                        caveats,
-                        withTrace ? points(lap.trace()) : null);
-            }
-            return new LaneJson(lane, lengthM, null, null, null, Map.of(), StuckJson.of(outcome), caveats, null);
+                String lane,
+                double lengthM,
+                LapForecast forecast,
+                double confidence,
+                List<String> caveats,
+                boolean withTrace) {
+            LapOutcome outcome = forecast.central();
+            Optional<PredictedLap> lap = outcome instanceof PredictedLap found ? Optional.of(found) : Optional.empty();
+            return new LaneJson(
+                    lane,
+                    lengthM,
+                    lap.map(PredictedLap::lapS).orElse(null),
+                    lap.map(PredictedLap::topMps).orElse(null),
+                    lap.map(PredictedLap::slowestMps).orElse(null),
+                    lap.map(found -> byWord(found.shares())).orElse(Map.of()),
+                    forecast.shares().isEmpty() && lap.isPresent()
+                            ? null
+                            : forecast.intervalS()
+                                    .map(interval -> List.of(interval.low(), interval.high()))
+                                    .orElse(null),
+                    confidence,
+                    forecast.shares().stream().map(share -> DoubtJson.of(share)).toList(),
+                    StuckJson.of(outcome),
+                    caveats,
+                    withTrace ? lap.map(found -> points(found.trace())).orElse(null) : null);
         }
 
         private static Map<String, Double> byWord(Map<Limit, Double> shares) {
@@ -107,6 +133,26 @@ public record PredictionJson(
     }
 
     /**
+     * What one number in doubt brings.
+     *
+     * @param number its place in the car file
+     * @param plusMinus its doubt, in its own unit
+     * @param seconds change of the lap for one {@code plusMinus}, s; negative when more of the number is faster
+     */
+    @JsonPropertyOrder({"number", "plus_minus", "seconds"})
+    public record DoubtJson(
+            @JsonProperty("number") String number,
+            @JsonProperty("plus_minus") double plusMinus,
+            @JsonProperty("seconds") @Nullable Double seconds) {
+        static DoubtJson of(NumberShare share) {
+            return new DoubtJson(
+                    share.number().path(),
+                    share.number().reading().plusMinus(),
+                    Double.isFinite(share.amount()) ? share.amount() : null);
+        }
+    }
+
+    /**
      * Why there is no lap.
      *
      * @param limit the limit in the way; too-tight when the tail cannot follow the bend
@@ -120,9 +166,7 @@ public record PredictionJson(
             if (outcome instanceof Stuck stuck) {
                 return new StuckJson(stuck.limit().word(), stuck.atM());
             }
-            return outcome instanceof org.lapwright.core.dynamics.TooTight tight
-                    ? new StuckJson("too-tight", tight.atM())
-                    : null;
+            return outcome instanceof TooTight tight ? new StuckJson("too-tight", tight.atM()) : null;
         }
     }
 

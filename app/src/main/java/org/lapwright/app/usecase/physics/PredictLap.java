@@ -3,22 +3,30 @@ package org.lapwright.app.usecase.physics;
 import java.util.List;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.dynamics.LapOutcome;
-import org.lapwright.core.dynamics.LapSolver;
-import org.lapwright.core.dynamics.ResolvedCar;
+import org.lapwright.core.prediction.LapForecast;
+import org.lapwright.core.prediction.LapForecaster;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.LaneCells;
 import org.lapwright.core.track.Track;
 
-/** What is the best lap that a set-up could do on a track? */
+/** What is the best lap that a set-up could do on a track, and how sure is that? */
 public final class PredictLap {
+    /** Share of the cars within the doubts whose lap lies in the interval. */
+    public static final double LEVEL = LapForecaster.Settings.USUAL.level();
+
     /**
      * The best lap on one lane.
      *
      * @param lane the lane
      * @param lengthM its length, m
-     * @param outcome the lap, or why there is none
+     * @param forecast the lap, or why there is none, and how sure it is
      */
-    public record OnLane(Lane lane, double lengthM, LapOutcome outcome) {}
+    public record OnLane(Lane lane, double lengthM, LapForecast forecast) {
+        /** The lap with the numbers as written, or why there is none. */
+        public LapOutcome outcome() {
+            return forecast.central();
+        }
+    }
 
     /**
      * The best lap on each lane of a track.
@@ -36,7 +44,7 @@ public final class PredictLap {
      */
     public OnLane predict(SetUp setUp, Track track, Lane lane) {
         LaneCells cells = track.cells(lane);
-        LapOutcome outcome = new LapSolver(cells).solve(ResolvedCar.of(setUp, track.surface()));
-        return new OnLane(lane, cells.lapM(), outcome);
+        LapForecast forecast = new LapForecaster(cells, track.surface()).forecast(setUp, LapForecaster.Settings.USUAL);
+        return new OnLane(lane, cells.lapM(), forecast);
     }
 }
