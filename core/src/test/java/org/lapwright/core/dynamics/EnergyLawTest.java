@@ -34,7 +34,7 @@ class EnergyLawTest {
             most = Math.max(most, lap.kinetic(i + 1));
             assertThat(work)
                     .as("cell %d", i)
-                    .isCloseTo(lap.kinetic(i + 1) - lap.kinetic(0), within(1e-3 * lap.kinetic(0)));
+                    .isCloseTo(lap.kinetic(i + 1) - lap.kinetic(0), within(1e-4 * lap.kinetic(0)));
         }
         assertThat(turnover).as("something happens on this lap").isGreaterThan(0.5 * most);
     }
@@ -54,7 +54,7 @@ class EnergyLawTest {
             turnover += Math.abs(lap.motor(i) * lap.cosMiddle[i] * ds);
         }
         assertThat(lost).isGreaterThan(0.05 * turnover);
-        assertThat(work).isCloseTo(lost, within(1e-3 * turnover));
+        assertThat(work).isCloseTo(lost, within(1e-5 * turnover));
     }
 
     /** A lap on the reference loop with what is needed to do its accounts. */

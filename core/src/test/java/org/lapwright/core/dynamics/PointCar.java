@@ -11,15 +11,16 @@ import org.lapwright.core.track.Surface;
 import org.lapwright.core.track.Track;
 
 /**
- * The car as a point: 0.1 mm long, its mass on the rear axle, no losses. What is left of the model is the circle of grip and the
+ * The car as a point: 0.01 mm long, its mass on the rear axle, no losses. What is left of the model is the circle of grip and the
  * motor's line; published problems for a point mass can then be put to the real solver.
  */
 final class PointCar {
     /** Stands for a force or a speed without limit, m/s² or m/s. */
-    static final double ENDLESS = 1e4;
+    static final double ENDLESS = 1e6;
 
     private static final double MASS = 0.1;
-    private static final double LENGTH = 1e-4;
+    private static final double LENGTH = 1e-5;
+    private static final double AHEAD = 1e-6;
     private static final double VOLTS = 12;
 
     private PointCar() {}
@@ -32,7 +33,7 @@ final class PointCar {
         double constant = VOLTS * drive / (topMps * (drive + brake));
         MotorLine motor = new MotorLine(constant, constant * VOLTS / (MASS * (drive + brake)), MASS * brake / constant);
         return new ResolvedCar(
-                new ResolvedCar.Body(MASS, LENGTH, 1e-3 * LENGTH, 1e-8 * LENGTH, 0, LENGTH, LENGTH / 2, 1),
+                new ResolvedCar.Body(MASS, LENGTH, AHEAD * LENGTH, 1e-8 * LENGTH, 0, LENGTH, LENGTH / 2, 1),
                 new ResolvedCar.Contact(grip, 0, 0, 0, 0, 0, 0, 0),
                 new ResolvedCar.Drive(motor, 1, 1, 1, 0, 0));
     }
