@@ -56,11 +56,14 @@ class NumbersCommandTest {
         JsonNode bench = Spoken.of("numbers", file("magnet.car.json"), "--json").json();
         JsonNode track = Spoken.of("numbers", file("magnet.car.json"), "--track", file("loop.track.json"), "--json")
                 .json();
-        assertThat(bench.get("guide_load_g").asDouble() + bench.get("rear_load_g").asDouble())
+        assertThat(bench.get("guide_load_g").asDouble()
+                        + bench.get("rear_load_g").asDouble())
                 .isCloseTo(78, within(1e-9));
-        assertThat(track.get("guide_load_g").asDouble() + track.get("rear_load_g").asDouble())
+        assertThat(track.get("guide_load_g").asDouble()
+                        + track.get("rear_load_g").asDouble())
                 .isCloseTo(78 + 140, within(1e-9));
-        assertThat(track.get("tip_g").asDouble()).isGreaterThan(bench.get("tip_g").asDouble());
+        assertThat(track.get("tip_g").asDouble())
+                .isGreaterThan(bench.get("tip_g").asDouble());
         assertThat(track.get("tip_without_magnet_g")).isEqualTo(bench.get("tip_g"));
     }
 

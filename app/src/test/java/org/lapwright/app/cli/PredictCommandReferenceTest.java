@@ -28,8 +28,7 @@ class PredictCommandReferenceTest {
     @ParameterizedTest
     @CsvSource({"plain,loop", "magnet,loop", "soft,long", "tall,hill"})
     void lapsAndSpeedsAreThoseOfTheIndependentSolver(String car, String track) throws IOException {
-        Spoken spoken =
-                Spoken.of("predict", file(car + ".car.json"), file(track + ".track.json"), "--json", "--trace");
+        Spoken spoken = Spoken.of("predict", file(car + ".car.json"), file(track + ".track.json"), "--json", "--trace");
         assertThat(spoken.status()).as(spoken.err()).isZero();
         JsonNode expected = new ObjectMapper().readTree(Reference.text(car + "-" + track + ".expected.json"));
         assertThat(spoken.json().get("lanes")).hasSameSizeAs(expected.get("lanes"));
@@ -65,9 +64,10 @@ class PredictCommandReferenceTest {
         JsonNode trace = lane.get("trace");
         double seconds = 0;
         for (int i = 1; i < trace.size(); i++) {
-            double way = trace.get(i).get("s_m").asDouble() - trace.get(i - 1).get("s_m").asDouble();
-            double speeds =
-                    trace.get(i).get("v_m_s").asDouble() + trace.get(i - 1).get("v_m_s").asDouble();
+            double way = trace.get(i).get("s_m").asDouble()
+                    - trace.get(i - 1).get("s_m").asDouble();
+            double speeds = trace.get(i).get("v_m_s").asDouble()
+                    + trace.get(i - 1).get("v_m_s").asDouble();
             seconds += 2 * way / speeds;
         }
         assertThat(seconds).isCloseTo(lane.get("lap_s").asDouble(), withinPercentage(1e-6));
@@ -85,7 +85,9 @@ class PredictCommandReferenceTest {
                 .isTrue();
         assertThat(one.json().at("/lanes/0").has("trace")).isFalse();
         Spoken people = Spoken.of("predict", file("magnet.car.json"), file("loop.track.json"));
-        assertThat(people.out()).contains("red", "1.530 s", "slide 72 %, power 28 %").contains("cannot be told");
+        assertThat(people.out())
+                .contains("red", "1.530 s", "slide 72 %, power 28 %")
+                .contains("cannot be told");
     }
 
     @Test
@@ -94,7 +96,8 @@ class PredictCommandReferenceTest {
                 .write(
                         "doubtful.json",
                         Reference.text("plain.car.json")
-                                .replaceFirst("\"grip\": ([0-9.]+)", "\"grip\": {\"value\": $1, \"plus_minus\": 0.05}"));
+                                .replaceFirst(
+                                        "\"grip\": ([0-9.]+)", "\"grip\": {\"value\": $1, \"plus_minus\": 0.05}"));
         JsonNode lane = Spoken.of("predict", doubtful, file("loop.track.json"), "--json")
                 .json()
                 .at("/lanes/0");
@@ -133,7 +136,8 @@ class PredictCommandReferenceTest {
         assertThat(spoken.err())
                 .contains("wrong.json: chassis.wheelbase_mm is 8200 mm; it must be from 15 to 300 mm.")
                 .contains("motor.no_load_rpm is \"fast\"; it must be a number");
-        assertThat(Spoken.of("predict", file("loop.track.json"), file("plain.car.json")).err())
+        assertThat(Spoken.of("predict", file("loop.track.json"), file("plain.car.json"))
+                        .err())
                 .contains("this is a track file (lapwright-track/1). A car file (lapwright-car/1) is wanted here.");
         assertThat(Spoken.of("predict", folder.toString(), "nowhere.json").err())
                 .contains("is a folder; it should be a file with a car.");
