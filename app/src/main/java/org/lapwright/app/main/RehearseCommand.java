@@ -1,6 +1,7 @@
 package org.lapwright.app.main;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -40,7 +41,11 @@ final class RehearseCommand implements Callable<Integer> {
         Path folder = Files.createTempDirectory("lapwright-rehearsal");
         try {
             Path laps = Files.writeString(folder.resolve("laps.csv"), "lap_s\n" + "6.214\n6.301\n6.299\n".repeat(4));
+            Path car = example(folder, "dunlin.car.json");
+            Path track = example(folder, "shed-loop.track.json");
             for (String json : List.of("--json", "")) {
+                runCommand("numbers", car.toString(), "--track", track.toString(), json);
+                runCommand("predict", car.toString(), track.toString(), json);
                 runCommand("laps", laps.toString(), json);
                 runCommand("verdict", "--before", laps.toString(), "--after", laps.toString(), json);
             }
@@ -49,6 +54,12 @@ final class RehearseCommand implements Callable<Integer> {
             delete(folder);
         }
         return 0;
+    }
+
+    private static Path example(Path folder, String name) throws IOException {
+        try (InputStream in = RehearseCommand.class.getResourceAsStream("/example/" + name)) {
+            return Files.write(folder.resolve(name), in.readAllBytes());
+        }
     }
 
     private void runCommand(String... words) {

@@ -43,7 +43,7 @@ public sealed interface Balance {
 
         @Override
         public double aheadOfRearAxleMm(double guideToRearAxleMm) {
-            return guideToRearAxleMm * guideG.value() / (guideG.value() + rearAxleG.value());
+            return BenchMeasurements.cgAheadOfRearAxleMm(guideToRearAxleMm, guideG.value(), rearAxleG.value());
         }
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Clock;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -55,7 +56,7 @@ class ExampleFilesTest {
             KeptComparison kept = saved.kept();
             Lane lane = track.requireLane(kept.lane());
             double best = new PredictLap()
-                    .predict(cars.get(kept.car()), track, lane)
+                    .predict(Objects.requireNonNull(cars.get(kept.car())), track, lane)
                     .outcome()
                     .lapS();
             assertThat(staying(kept).paceS().orElseThrow() / best)
