@@ -57,21 +57,21 @@ final class CarSweep {
         } else if (lines.isFilled()) {
             lines.release();
         }
+        boolean passable = true;
         for (int b = 0; b < forces.rows.blocks.length; b++) {
             forces.fill(b);
             if (withLines) {
                 lines.fill(b);
             }
             steps.fill(b);
-            if (!peaks.tryBlock(b)) {
-                return false;
-            }
+            // Goes on filling after a place that cannot be passed: the patient sweep needs the forces of all of them.
+            passable = peaks.tryBlock(b) && passable;
         }
         if (withLines) {
             lines.end();
         }
         SpeedPeaks.capNodes(forces, lines.cap, steps.back, cap);
-        return true;
+        return passable;
     }
 
     /** How many cells the lane has. */

@@ -18,6 +18,13 @@ import org.lapwright.core.track.LaneCells;
 public final class LapSolver {
     private static final double FAR_OUT = Math.toRadians(45);
 
+    /**
+     * Most grip × height / length of a car for the closed forms of {@link StepRows}. Near 1 the cone of grip loses its end in
+     * the direction of driving, because driving loads the rear tyres by as much as it asks of them; then only the motor and the
+     * nose limit the start.
+     */
+    private static final double MOST_GRIP_BY_HEIGHT = 0.9;
+
     private final LaneCells lane;
     private final CarSweep[] sweeps;
 
@@ -101,7 +108,7 @@ public final class LapSolver {
             ResolvedCar car = cars.get(first + k);
             TrailedLane trail = car.body().lengthM() == followed[0].lengthM ? followed[0] : followed[k];
             trail.follow(car.body().lengthM());
-            if (trail.tooTightAtM().isPresent() || !sweeps[k].prepare(trail, car, false)) {
+            if (trail.tooTightAtM().isPresent() || isOpen(car) || !sweeps[k].prepare(trail, car, false)) {
                 return false;
             }
         }
@@ -110,9 +117,15 @@ public final class LapSolver {
 
     private static boolean attempt(CarSweep sweep, TrailedLane trail, ResolvedCar car, boolean thorough) {
         return sweep.prepare(trail, car, thorough)
+                && !isOpen(car)
                 && SweepGroup.sweep(sweep)
                 && sweep.accountFor()
                 && Double.isFinite(sweep.account.lapS);
+    }
+
+    private static boolean isOpen(ResolvedCar car) {
+        return car.contact().grip() * car.body().heightM()
+                > MOST_GRIP_BY_HEIGHT * car.body().lengthM();
     }
 
     private PredictedLap predicted(CarSweep sweep) {

@@ -12,8 +12,12 @@ final class PatientSweep {
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
     private static final int NARROWINGS = 64;
     private static final int HALVINGS = 60;
-    private static final int MOST_LAPS = 200;
-    private static final double SLOWER = 0.9;
+
+    /** Sets that have not settled by then still serve: the sweep forwards tries every step itself. */
+    private static final int MOST_LAPS_BACK = 12;
+
+    private static final int MOST_LAPS = 100;
+    private static final int PATIENCE = 5;
     private static final double TOUCHING = -1e-9;
     private static final double SETTLED = 1e-12;
 
@@ -64,8 +68,12 @@ final class PatientSweep {
         least[n] = 0;
         most[n] = cap[n];
         double change = Double.POSITIVE_INFINITY;
-        for (int lap = 0; lap < MOST_LAPS && change > SETTLED * ceiling; lap++) {
-            change = 0;
+        for (int lap = 0; lap < MOST_LAPS_BACK && change > SETTLED * ceiling; lap++) {
+            if (lap > 0) {
+                // Not after the last lap: what the last cell was reckoned for has to stay.
+                most[n] = most[0];
+                least[n] = least[0];
+            }
             for (int i = n - 1; i >= 0; i--) {
                 if (!backward(i, cap[i])) {
                     stuckCell = i;
@@ -73,8 +81,6 @@ final class PatientSweep {
                 }
             }
             change = Math.max(most[n] - most[0], least[0] - least[n]);
-            most[n] = most[0];
-            least[n] = least[0];
         }
         return forward();
     }
@@ -113,20 +119,31 @@ final class PatientSweep {
             stuckLimit = blame();
             return false;
         }
-        least[i] = Math.max(0, leastNear(i, lastGood(i, best, 0), lastGood(i, best, ceiling)));
-        // Beyond the peak a faster far edge would only pay for itself with a slower near edge. A far edge that cannot
-        // quite be
-        // reached does no harm: the sweep forwards takes a slower one.
+        double bottom = lastGood(i, best, 0);
+        double top = lastGood(i, best, ceiling);
+        least[i] = Math.max(0, leastNear(i, bottom, top));
+        most[i] = Math.min(cap, usualNear(i));
+        if (most[i] < least[i]) {
+            most[i] = Math.min(cap, mostNear(i, bottom, top));
+        }
+        if (least[i] > most[i] * (1 + 1e-9)) {
+            stuckLimit = blamePeak(i);
+            return false;
+        }
+        return true;
+    }
+
+    /**
+     * Beyond the peak a faster far edge would only pay for itself with a slower near edge, and the greatest near edge of all
+     * would let the speed alternate about the limit curve. A far edge that cannot quite be reached does no harm: the sweep
+     * forwards takes a slower one.
+     */
+    private double usualNear(int i) {
         braking = true;
         far = Math.min(nextMost, Math.max(peaks.get(StepRows.HELPFUL, i), nextLeast));
         double middle = lastGood(i, widest(i), ceiling);
         braking = false;
-        most[i] = Math.min(cap, Math.max(2 * middle - far, 0));
-        if (least[i] > most[i] * (1 + 1e-9)) {
-            stuckLimit = Limit.POWER;
-            return false;
-        }
-        return true;
+        return Math.max(2 * middle - far, 0);
     }
 
     private Limit blame() {
@@ -173,16 +190,25 @@ final class PatientSweep {
 
     /** The least near-end w over mid-cell w from bottom to top. */
     private double leastNear(int e, double bottom, double top) {
-        double a = bottom;
-        double b = top;
-        double best = Math.min(near(e, a), near(e, b));
+        return -highest(middle -> -near(e, middle, false), bottom, top);
+    }
+
+    /** The greatest near-end w over mid-cell w from bottom to top. */
+    private double mostNear(int e, double bottom, double top) {
+        return highest(middle -> near(e, middle, true), bottom, top);
+    }
+
+    private static double highest(DoubleUnaryOperator height, double from, double to) {
+        double a = from;
+        double b = to;
+        double best = Math.max(height.applyAsDouble(a), height.applyAsDouble(b));
         for (int k = 0; k < NARROWINGS; k++) {
             double p = b - GOLDEN * (b - a);
             double q = a + GOLDEN * (b - a);
-            double atP = near(e, p);
-            double atQ = near(e, q);
-            best = Math.min(best, Math.min(atP, atQ));
-            if (atP < atQ) {
+            double atP = height.applyAsDouble(p);
+            double atQ = height.applyAsDouble(q);
+            best = Math.max(best, Math.max(atP, atQ));
+            if (atP > atQ) {
                 b = q;
             } else {
                 a = p;
@@ -191,37 +217,61 @@ final class PatientSweep {
         return best;
     }
 
-    private double near(int e, double middle) {
+    private double near(int e, double middle, boolean slowing) {
         double room = width(e, middle);
-        double u = room < 0 ? (range.low + range.high) / 2 : range.high;
+        double u = room < 0 ? (range.low + range.high) / 2 : slowing ? range.low : range.high;
         return middle - u * forces.lane.rows.get(TrailedLane.DS, e);
     }
 
+    /** What keeps the car slow at the node before a cell. */
+    private Limit blamePeak(int cell) {
+        int before = cell > 0 ? cell - 1 : forces.lane.cells - 1;
+        int slower = peaks.get(StepRows.PEAK, before) < peaks.get(StepRows.PEAK, cell) ? before : cell;
+        for (int j = 0; j < forces.lane.joints.length; j++) {
+            if (forces.lane.joints[j] == cell) {
+                int e = forces.lane.cells + 2 * j;
+                slower = peaks.get(StepRows.PEAK, e) < peaks.get(StepRows.PEAK, e + 1) ? e : e + 1;
+            }
+        }
+        range.widthAt(slower, peaks.get(StepRows.PEAK, slower));
+        return blame();
+    }
+
+    /**
+     * The lap that ends as fast as it began. A start that is too fast for the lap after it, or ends slower than it began, bounds
+     * the answer from above, one that ends faster from below; between them {@link LapStart} goes on, and in case that creeps the
+     * bounds are halved now and then.
+     */
     private boolean forward() {
         int n = forces.lane.cells;
-        w[0] = most[0];
+        double slow = least[0];
+        double fast = most[0];
+        double near = SETTLED * ceiling;
         LapStart line = new LapStart();
-        for (int lap = 0; lap < MOST_LAPS; lap++) {
-            int reached = 0;
-            while (reached < n && step(reached)) {
-                reached++;
+        w[0] = fast;
+        for (int lap = 1; lap < MOST_LAPS; lap++) {
+            double start = w[0];
+            stuckCell = 0;
+            while (stuckCell < n && step(stuckCell)) {
+                stuckCell++;
             }
-            if (reached < n) {
-                stuckCell = reached;
-                if (w[0] <= least[0] + SETTLED * ceiling) {
-                    return false;
-                }
-                // The first guess may be faster than the car can be anywhere.
-                w[0] = least[0] + SLOWER * (w[0] - least[0]);
-                continue;
-            }
-            if (Math.abs(w[0] - w[n]) <= SETTLED * ceiling) {
+            boolean round = stuckCell == n;
+            double end = round ? w[n] : slow;
+            if (round && (Math.abs(end - start) <= near || fast - slow <= near)) {
                 return true;
             }
-            w[0] = Math.max(line.next(w[0], w[n], most[0]), least[0]);
+            if (!round && fast - slow <= near) {
+                return false;
+            }
+            if (end < start) {
+                fast = start;
+            } else {
+                slow = start;
+            }
+            double next = round ? line.next(start, end, fast) : fast;
+            boolean inside = next > slow && next < fast && lap % PATIENCE > 0;
+            w[0] = inside ? next : slow + (fast - slow) / 2;
         }
-        stuckCell = 0;
-        stuckLimit = Limit.POWER;
         return false;
     }
 

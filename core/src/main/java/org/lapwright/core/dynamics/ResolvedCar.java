@@ -20,12 +20,6 @@ public record ResolvedCar(Body body, Contact contact, Drive drive) {
     public static final double AIR_DENSITY = 1.2;
 
     /**
-     * Above this the tyres would hold whatever the motor gives and only the nose would limit the start; the cone of grip
-     * then has no end in the direction of driving.
-     */
-    private static final double MOST_GRIP_BY_HEIGHT = 0.9;
-
-    /**
      * Masses and lengths.
      *
      * @param massKg m
@@ -135,23 +129,7 @@ public record ResolvedCar(Body body, Contact contact, Drive drive) {
         }
     }
 
-    /** Checks that the cone of grip ends in the direction of driving. */
-    public ResolvedCar {
-        double byHeight = contact.grip() * body.heightM() / body.lengthM();
-        if (byHeight > MOST_GRIP_BY_HEIGHT) {
-            throw new IllegalArgumentException(
-                    ("a grip of %.4g with the centre of gravity %.4g mm up is more than this model can drive: grip ×"
-                                    + " cg_height / guide_to_rear_axle is %.3g and must be at most %s; lower the weight"
-                                    + " or check rear_tyre.grip and surface.grip_factor")
-                            .formatted(contact.grip(), 1000 * body.heightM(), byHeight, MOST_GRIP_BY_HEIGHT));
-        }
-    }
-
-    /**
-     * Works out a set-up on a surface.
-     *
-     * @throws IllegalArgumentException if the car has more grip for its height than the model can drive
-     */
+    /** Works out a set-up on a surface. */
     public static ResolvedCar of(SetUp setUp, Surface surface) {
         return new ResolvedCar(Body.of(setUp), Contact.of(setUp, surface), Drive.of(setUp));
     }
