@@ -40,6 +40,16 @@ final class Visitor {
                 .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs))));
     }
 
+    /** One file, as a browser's form sends it. */
+    HttpResponse<String> upload(String path, String field, String fileName, String text) {
+        String body = "--edge\r\nContent-Disposition: form-data; name=\"%s\"; filename=\"%s\"\r\n\r\n%s\r\n--edge--\r\n"
+                .formatted(field, fileName, text);
+        return send(HttpRequest.newBuilder(URI.create(stage.url(path)))
+                .header("Content-Type", "multipart/form-data; boundary=edge")
+                .header("Origin", stage.url(""))
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
     HttpResponse<String> postJson(String path, String json) {
         return send(HttpRequest.newBuilder(URI.create(stage.url(path)))
                 .header("Content-Type", "application/json")
