@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
@@ -168,7 +169,7 @@ final class DrawRoutes {
     }
 
     private static Optional<String> uploaded(Context context) {
-        UploadedFile file = context.isMultipartFormData() ? context.uploadedFile("file") : null;
+        UploadedFile file = context.isMultipartFormData() ? part(context) : null;
         if (file == null || file.size() == 0) {
             return Optional.empty();
         }
@@ -176,6 +177,18 @@ final class DrawRoutes {
             return Optional.of(new String(content.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException broken) {
             throw new UncheckedIOException("the file did not arrive whole", broken);
+        }
+    }
+
+    /** A form that is too large or broken off fails at the first look into it, with a checked exception that is not declared. */
+    private static @Nullable UploadedFile part(Context context) {
+        try {
+            return context.uploadedFile("file");
+        } catch (Exception unreadable) {
+            throw new Problem(
+                    413,
+                    "That file did not arrive whole: it is larger than 10 MB, or broken off.",
+                    "Nothing was saved. A track file has a few thousand characters.");
         }
     }
 

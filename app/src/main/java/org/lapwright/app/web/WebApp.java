@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
@@ -74,6 +75,8 @@ public final class WebApp implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.concurrency.useVirtualThreads = false;
         config.http.maxRequestSize = Door.MOST_BYTES;
+        config.jetty.multipartConfig.maxTotalRequestSize(Door.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(Door.MOST_BYTES, SizeUnit.BYTES);
         config.http.prefer405over404 = true;
         // Nothing to gain on one machine.
         config.http.compressionStrategy = CompressionStrategy.NONE;

@@ -261,6 +261,14 @@ class TrackRoutesTest {
         assertThat(stage.own().track("Dale").orElseThrow().text()).isEqualTo(text);
     }
 
+    /** Without a declared length, so that only the reader of the form can stop it. */
+    @Test
+    void anEndlessUploadIsRefused() {
+        HttpResponse<String> page = visitor.uploadInChunks("/track/file", "file", "big.json", " ".repeat(10_100_000));
+        assertThat(page.statusCode()).isEqualTo(413);
+        assertThat(page.body()).contains("Nothing was saved.").doesNotContain("went wrong");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

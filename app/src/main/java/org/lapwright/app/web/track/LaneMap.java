@@ -40,7 +40,11 @@ public record LaneMap(
         List<Mark> marks,
         ScaleBar scaleBar,
         List<Colouring.Kind> kinds) {
-    private static final double START_OVERHANG_M = 0.06;
+    private static final double START_OVERHANG = 0.025;
+    private static final double NARROW = 0.2;
+    private static final double STEEP = 0.5;
+    private static final double LETTER_PX = 16;
+    private static final double VALUE_PX = 22;
     private static final double LETTERED = 0.035;
 
     /** Copies the lists. */
@@ -78,9 +82,10 @@ public record LaneMap(
      * @param sign "top", "slow", or "letter"
      * @param text what it says
      * @param anchor start, middle or end
-     * @param below whether the text stands below its place
+     * @param dx by how much the text stands to the right of its place, px
+     * @param dy by how much its middle stands below, px
      */
-    public record Mark(String x, String y, String sign, String text, String anchor, boolean below) {}
+    public record Mark(String x, String y, String sign, String text, String anchor, String dx, String dy) {}
 
     /**
      * A length at the drawing's scale.
@@ -161,8 +166,9 @@ public record LaneMap(
 
     /** Square across all lanes, and a little further. */
     private static String startLine(Track track, MapFrame frame) {
-        double left = track.lanes().stream().mapToDouble(Lane::offsetM).max().orElse(0) + START_OVERHANG_M;
-        double right = track.lanes().stream().mapToDouble(Lane::offsetM).min().orElse(0) - START_OVERHANG_M;
+        double over = START_OVERHANG * frame.widthM();
+        double left = track.lanes().stream().mapToDouble(Lane::offsetM).max().orElse(0) + over;
+        double right = track.lanes().stream().mapToDouble(Lane::offsetM).min().orElse(0) - over;
         PlanPose middle = LanePlan.of(track, track.lanes().get(0)).at(0);
         double from = track.lanes().get(0).offsetM();
         return "M" + beside(frame, middle, left - from) + "L" + beside(frame, middle, right - from);
@@ -189,8 +195,8 @@ public record LaneMap(
             slow = trace.speedMps(edge) < trace.speedMps(slow) ? edge : slow;
         }
         return List.of(
-                mark(frame, plan.at(top), "top", Figures.fixed(trace.speedMps(top), 2) + " m/s"),
-                mark(frame, plan.at(slow), "slow", Figures.fixed(trace.speedMps(slow), 2) + " m/s"));
+                mark(frame, plan, top, "top", Figures.fixed(trace.speedMps(top), 2) + " m/s"),
+                mark(frame, plan, slow, "slow", Figures.fixed(trace.speedMps(slow), 2) + " m/s"));
     }
 
     private static List<Mark> letters(LanePlan plan, MapFrame frame, Colouring colouring) {
@@ -198,16 +204,32 @@ public record LaneMap(
         for (CellRun run : colouring.runs()) {
             boolean seen = run.toCell() - run.fromCell() >= LETTERED * plan.cells();
             if (seen) {
-                PlanPose middle = plan.at((run.fromCell() + run.toCell()) / 2);
-                letters.add(mark(frame, middle, "letter", colouring.kind(run).letter()));
+                int middle = (run.fromCell() + run.toCell()) / 2;
+                letters.add(
+                        mark(frame, plan, middle, "letter", colouring.kind(run).letter()));
             }
         }
         return letters;
     }
 
-    private static Mark mark(MapFrame frame, PlanPose pose, String sign, String text) {
+    /** A letter stands square off the lane on its outer side; a long word above or below it, so that it stays on the page. */
+    private static Mark mark(MapFrame frame, LanePlan plan, int edge, String sign, String text) {
+        PlanPose pose = plan.at(edge);
+        int out = plan.at(plan.cells()).headingRad() >= plan.at(0).headingRad() ? 1 : -1;
+        double right = out * Math.sin(pose.headingRad());
+        double down = out * Math.cos(pose.headingRad());
+        boolean letter = sign.equals("letter");
         double along = frame.shareX(pose);
-        String anchor = along < 0.2 ? "start" : along > 0.8 ? "end" : "middle";
-        return new Mark(frame.percentX(pose), frame.percentY(pose), sign, text, anchor, frame.shareY(pose) > 0.5);
+        String anchor =
+                letter || (along >= NARROW && along <= 1 - NARROW) ? "middle" : along < NARROW ? "start" : "end";
+        boolean below = Math.abs(down) > STEEP ? down > 0 : frame.shareY(pose) > 0.5;
+        return new Mark(
+                frame.percentX(pose),
+                frame.percentY(pose),
+                sign,
+                text,
+                anchor,
+                Scale.pixels(letter ? LETTER_PX * right : 0),
+                Scale.pixels(letter ? LETTER_PX * down : below ? VALUE_PX : -VALUE_PX));
     }
 }
