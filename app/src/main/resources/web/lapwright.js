@@ -66,3 +66,82 @@
     }
   });
 })();
+
+// Track: one cursor for the drawing from above, the speed and the slider.
+(function () {
+  'use strict';
+
+  var cursor = document.getElementById('cursor');
+  var slider = document.getElementById('place');
+  if (!cursor || !slider) {
+    return;
+  }
+
+  function list(name) {
+    return cursor.dataset[name] ? cursor.dataset[name].split(' ') : [];
+  }
+
+  var metres = list('m'), speeds = list('v'), limits = list('limit'), xs = list('x'), ys = list('y'), losses = list('loss');
+  var lap = Number(cursor.dataset.lap);
+  var here = document.getElementById('here');
+  var reading = document.getElementById('reading');
+  var hairs = document.querySelectorAll('.hair');
+
+  function show() {
+    var at = Number(slider.value);
+    var loss = losses.length ? ', ' + (losses[at] > 0 ? '+' : '') + losses[at].replace('-', '\u2212') + ' s so far' : '';
+    var words = metres[at] + ' m: ' + speeds[at] + ' m/s, limit ' + limits[at] + loss;
+    reading.textContent = words;
+    slider.setAttribute('aria-valuetext', words);
+    here.removeAttribute('hidden');
+    here.setAttribute('cx', xs[at] + '%');
+    here.setAttribute('cy', ys[at] + '%');
+    hairs.forEach(function (hair) {
+      var across = 100 * metres[at] / lap + '%';
+      hair.setAttribute('x1', across);
+      hair.setAttribute('x2', across);
+    });
+  }
+
+  function nearest(box, event) {
+    var best = 0, least = Infinity;
+    for (var i = 0; i < xs.length; i++) {
+      var dx = box.left + box.width * xs[i] / 100 - event.clientX;
+      var dy = box.top + box.height * ys[i] / 100 - event.clientY;
+      if (dx * dx + dy * dy < least) {
+        least = dx * dx + dy * dy;
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  function before(place) {
+    var at = 0;
+    while (at + 1 < metres.length && metres[at + 1] <= place) {
+      at++;
+    }
+    return at;
+  }
+
+  function follow(event) {
+    var drawing = event.currentTarget;
+    if (event.type === 'pointermove' && event.pointerType !== 'mouse' && !drawing.hasPointerCapture(event.pointerId)) {
+      return;
+    }
+    var box = drawing.getBoundingClientRect();
+    if (event.type === 'pointerdown' && event.pointerType !== 'mouse') {
+      drawing.setPointerCapture(event.pointerId);
+    }
+    slider.value = drawing.dataset.pointed === 'map'
+      ? nearest(box, event)
+      : before((event.clientX - box.left) / box.width * lap);
+    show();
+  }
+
+  document.querySelectorAll('[data-pointed]').forEach(function (drawing) {
+    drawing.addEventListener('pointerdown', follow);
+    drawing.addEventListener('pointermove', follow);
+  });
+  slider.addEventListener('input', show);
+})();

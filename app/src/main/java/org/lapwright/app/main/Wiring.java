@@ -14,8 +14,11 @@ import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.physics.ForecastLap;
+import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
+import org.lapwright.app.web.PhysicsCases;
 import org.lapwright.app.web.UseCases;
 
 /** Puts the rooms together, by hand. */
@@ -70,6 +73,7 @@ final class Wiring {
                 new KeepComparison(garage, judgeChange, knownDriver, clock),
                 new ShowKept(garage, knownDriver, clock),
                 new ShowLadder(garage, knownDriver),
-                glossary);
+                glossary,
+                new PhysicsCases(new OwnGarage(garage, clock), predictLap, new ForecastLap()));
     }
 }

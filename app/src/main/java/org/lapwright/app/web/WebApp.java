@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
@@ -74,6 +75,8 @@ public final class WebApp implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.concurrency.useVirtualThreads = false;
         config.http.maxRequestSize = Door.MOST_BYTES;
+        config.jetty.multipartConfig.maxTotalRequestSize(Door.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(Door.MOST_BYTES, SizeUnit.BYTES);
         config.http.prefer405over404 = true;
         // Nothing to gain on one machine.
         config.http.compressionStrategy = CompressionStrategy.NONE;
@@ -103,6 +106,8 @@ public final class WebApp implements AutoCloseable {
         KeptRoutes kept = new KeptRoutes(useCases, pages);
         LadderRoutes ladder = new LadderRoutes(useCases, pages);
         WordRoutes words = new WordRoutes(useCases.glossary(), pages);
+        TrackRoutes track = new TrackRoutes(useCases.physics(), pages);
+        DrawRoutes draw = new DrawRoutes(useCases.physics().garage(), pages);
         VerdictApi api = new VerdictApi(useCases.judgeChange(), useCases.knownDriver());
         routes.get("/", compare::open);
         routes.post("/", compare::press);
@@ -115,6 +120,13 @@ public final class WebApp implements AutoCloseable {
         routes.post("/example/bring-back", kept::bringExampleBack);
         routes.get("/words", words::all);
         routes.get("/words/{word}", words::one);
+        routes.get("/track", track::show);
+        routes.get("/track/download", track::download);
+        routes.get("/track/how-sure", track::howSure);
+        routes.get("/track/draw", draw::open);
+        routes.post("/track/draw", draw::press);
+        routes.get("/track/file", draw::openFile);
+        routes.post("/track/file", draw::pressFile);
         routes.post("/api/verdict", api::judge);
         routes.get("/assets/{version}/{name}", assets::serve);
         routes.get("/favicon.ico", assets::serveIcon);

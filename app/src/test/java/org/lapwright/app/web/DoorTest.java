@@ -30,6 +30,12 @@ class DoorTest {
             "/words",
             "/words/braid",
             "/favicon.ico",
+            "/track",
+            "/track?track=Hill",
+            "/track/download?track=Hill",
+            "/track/how-sure?track=Hill",
+            "/track/draw",
+            "/track/file",
             "/nowhere",
             "/kept/77",
             "/assets/0/none.css");
@@ -40,13 +46,15 @@ class DoorTest {
             "/example/remove",
             "/example/bring-back",
             "/api/verdict",
+            "/track/draw",
+            "/track/file",
             "/nowhere");
 
     private static Stage stage;
 
     @BeforeAll
     static void open() {
-        stage = new Stage().withExampleGarage();
+        stage = new Stage().withExampleGarage().withReferenceFiles();
     }
 
     @AfterAll

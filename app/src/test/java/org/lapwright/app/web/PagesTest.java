@@ -26,7 +26,7 @@ class PagesTest {
 
     @BeforeAll
     static void open() {
-        stage = new Stage().withExampleGarage();
+        stage = new Stage().withExampleGarage().withReferenceFiles();
         visitor = new Visitor(stage);
     }
 

@@ -3,6 +3,9 @@ package org.lapwright.app.web;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
+import org.lapwright.app.files.garage.Reference;
+import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.ExampleGarage;
 import org.lapwright.app.usecase.Glossary;
@@ -13,6 +16,9 @@ import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.physics.ForecastLap;
+import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
@@ -40,7 +46,8 @@ final class Stage implements AutoCloseable {
                         keepComparison,
                         new ShowKept(garage, knownDriver, CLOCK),
                         new ShowLadder(garage, knownDriver),
-                        new Glossary()))
+                        new Glossary(),
+                        new PhysicsCases(new OwnGarage(garage, CLOCK), new PredictLap(), new ForecastLap())))
                 .start(port);
     }
 
@@ -54,6 +61,28 @@ final class Stage implements AutoCloseable {
         return new Stage(0, new JudgeChange((session, settings) -> {
             throw new IllegalStateException("secret");
         }));
+    }
+
+    /** The reference tracks and cars; one more car has doubts. */
+    Stage withReferenceFiles() {
+        OwnGarage own = own();
+        for (String track : List.of("hill", "long", "loop")) {
+            String text = Reference.text(track + ".track.json");
+            own.keepTrack(TrackFile.read(text).accepted().orElseThrow().track().name(), text);
+        }
+        for (String car : List.of("magnet", "plain", "soft", "tall")) {
+            own.keepCar(car, Reference.text(car + ".car.json"));
+        }
+        own.keepCar(
+                "Dunlin",
+                Reference.text("plain.car.json")
+                        .replace("\"name\": \"plain\"", "\"name\": \"Dunlin\"")
+                        .replace("\"grip\": 1.05", "\"grip\": { \"value\": 1.12, \"plus_minus\": 0.04 }"));
+        return this;
+    }
+
+    OwnGarage own() {
+        return new OwnGarage(garage, CLOCK);
     }
 
     KnownDriver knownDriver() {

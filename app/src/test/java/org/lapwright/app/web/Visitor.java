@@ -1,5 +1,6 @@
 package org.lapwright.app.web;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -38,6 +39,29 @@ final class Visitor {
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .header("Origin", stage.url(""))
                 .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs))));
+    }
+
+    /** One file, as a browser's form sends it. */
+    HttpResponse<String> upload(String path, String field, String fileName, String text) {
+        return upload(path, HttpRequest.BodyPublishers.ofString(oneFile(field, fileName, text)));
+    }
+
+    /** The same without a length declared beforehand. */
+    HttpResponse<String> uploadInChunks(String path, String field, String fileName, String text) {
+        byte[] body = oneFile(field, fileName, text).getBytes(StandardCharsets.UTF_8);
+        return upload(path, HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(body)));
+    }
+
+    private static String oneFile(String field, String fileName, String text) {
+        return "--edge\r\nContent-Disposition: form-data; name=\"%s\"; filename=\"%s\"\r\n\r\n%s\r\n--edge--\r\n"
+                .formatted(field, fileName, text);
+    }
+
+    private HttpResponse<String> upload(String path, HttpRequest.BodyPublisher body) {
+        return send(HttpRequest.newBuilder(URI.create(stage.url(path)))
+                .header("Content-Type", "multipart/form-data; boundary=edge")
+                .header("Origin", stage.url(""))
+                .POST(body));
     }
 
     HttpResponse<String> postJson(String path, String json) {

@@ -29,6 +29,11 @@ public final class LapTrace {
         return speedMps[edge];
     }
 
+    /** Time in a cell, s: the pace is constant there, so the mean speed is that of its edges. They add up to the lap. */
+    public double cellS(int cell) {
+        return 2 * (placeM[cell + 1] - placeM[cell]) / (speedMps[cell] + speedMps[cell + 1]);
+    }
+
     /** What limits the car in a cell. */
     public Limit limit(int cell) {
         return LIMITS[limits[cell]];

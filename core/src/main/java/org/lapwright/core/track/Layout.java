@@ -21,6 +21,15 @@ public sealed interface Layout permits PieceLayout, PointLayout {
      */
     List<Cell> cut(double offsetM, int cells);
 
+    /**
+     * The course of a lane on the plan, at the edges of the cells that {@link #cut} makes: one place more than cells.
+     *
+     * @param offsetM lane left of the centre line, m
+     * @param cells as for {@link #cut}
+     * @throws IllegalArgumentException if the lane does not fit inside a turn
+     */
+    List<PlanPose> course(double offsetM, int cells);
+
     /** By how much the layout fails to close. */
     ClosingGap closingGap();
 }

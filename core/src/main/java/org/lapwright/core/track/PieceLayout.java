@@ -49,25 +49,24 @@ public record PieceLayout(List<Piece> pieces) implements Layout {
 
     @Override
     public ClosingGap closingGap() {
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        double heading = 0;
+        PlanPose end = new PlanPose(0, 0, 0, 0);
         for (Piece piece : pieces) {
-            Section s = piece.along(0);
-            double plan = s.lengthM();
-            if (s.curvature() == 0) {
-                plan *= Math.sqrt(1 - s.gradeSine() * s.gradeSine());
-            }
-            double turned = s.curvature() * plan;
-            double chord = turned == 0 ? plan : plan * Math.sin(turned / 2) / (turned / 2);
-            x += chord * Math.cos(heading + turned / 2);
-            y += chord * Math.sin(heading + turned / 2);
-            z += piece.riseMm() / 1000;
-            heading += turned;
+            end = end.after(piece.along(0));
         }
-        double distance = Math.sqrt(x * x + y * y + z * z);
-        return new ClosingGap(distance, Math.abs(Math.IEEEremainder(heading, 2 * Math.PI)));
+        double distance = Math.sqrt(end.xM() * end.xM() + end.yM() * end.yM() + end.zM() * end.zM());
+        return new ClosingGap(distance, Math.abs(Math.IEEEremainder(end.headingRad(), 2 * Math.PI)));
+    }
+
+    @Override
+    public List<PlanPose> course(double offsetM, int cells) {
+        List<PlanPose> poses = new ArrayList<>();
+        PlanPose here = new PlanPose(0, offsetM, 0, 0);
+        poses.add(here);
+        for (Cell cell : cut(offsetM, cells)) {
+            here = here.after(cell.section());
+            poses.add(here);
+        }
+        return poses;
     }
 
     private List<Section> sections(double offsetM) {

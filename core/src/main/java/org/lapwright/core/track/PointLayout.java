@@ -53,6 +53,20 @@ public record PointLayout(List<PlanPoint> points) implements Layout {
     }
 
     @Override
+    public List<PlanPose> course(double offsetM, int cells) {
+        SplineLane lane = new SplineLane(this, offsetM, STEPS_PER_SPAN);
+        double length = lane.lengthM() / cells;
+        List<PlanPose> poses = new ArrayList<>(cells + 1);
+        double heading = lane.headingAt(0);
+        for (int i = 0; i <= cells; i++) {
+            PlanPose there = lane.poseAt(lane.parameterAt(i * length));
+            heading += Math.IEEEremainder(there.headingRad() - heading, 2 * Math.PI);
+            poses.add(new PlanPose(there.xM(), there.yM(), there.zM(), heading));
+        }
+        return poses;
+    }
+
+    @Override
     public ClosingGap closingGap() {
         return new ClosingGap(0, 0);
     }

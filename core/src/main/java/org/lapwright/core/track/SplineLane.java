@@ -48,6 +48,11 @@ final class SplineLane {
         return Math.atan2(y.derivative(t), x.derivative(t));
     }
 
+    /** Where the lane is, with its direction as {@link #headingAt} has it. */
+    PlanPose poseAt(double t) {
+        return new PlanPose(x.value(t), y.value(t), 0, headingAt(t)).leftBy(offsetM);
+    }
+
     /** The spline's parameter at a length along the lane. */
     double parameterAt(double s) {
         int found = Arrays.binarySearch(lengthUpTo, s);

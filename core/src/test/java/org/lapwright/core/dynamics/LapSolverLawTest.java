@@ -31,6 +31,11 @@ class LapSolverLawTest {
                             .sum();
                     assertThat(shares).as("garage %d", seed).isCloseTo(1, within(1e-9));
                     assertThat(lap.lapS()).isFinite();
+                    double cells = 0;
+                    for (int i = 0; i < lap.trace().cells(); i++) {
+                        cells += lap.trace().cellS(i);
+                    }
+                    assertThat(cells).as("garage %d", seed).isCloseTo(lap.lapS(), within(1e-9 * lap.lapS()));
                     assertThat(lap.slowestMps())
                             .isLessThanOrEqualTo(lap.topMps())
                             .isNotNegative();

@@ -15,24 +15,25 @@ import java.util.Locale;
  * @param start place of {@code low}
  * @param end place of {@code high}
  */
-record Scale(double low, double high, double start, double end) {
+public record Scale(double low, double high, double start, double end) {
 
     /** Place of a value. */
-    double at(double value) {
+    public double at(double value) {
         return start + (value - low) / (high - low) * (end - start);
     }
 
     /** Place of a value, on the nearer end if it lies outside. */
-    double clamped(double value) {
+    public double clamped(double value) {
         return at(Math.min(high, Math.max(low, value)));
     }
 
-    boolean contains(double value) {
+    /** Whether a value lies on the scale. */
+    public boolean contains(double value) {
         return low <= value && value <= high;
     }
 
     /** The step of about {@code count} round ticks: 1, 2 or 5 times a power of ten. */
-    double step(int count) {
+    public double step(int count) {
         double raw = (high - low) / count;
         double power = Math.pow(10, Math.floor(Math.log10(raw)));
         double lead = raw / power;
@@ -40,7 +41,7 @@ record Scale(double low, double high, double start, double end) {
     }
 
     /** About {@code count} round values inside. */
-    List<Double> ticks(int count) {
+    public List<Double> ticks(int count) {
         double step = step(count);
         List<Double> ticks = new ArrayList<>();
         long first = (long) Math.ceil(low / step - 1e-9);
@@ -51,17 +52,17 @@ record Scale(double low, double high, double start, double end) {
     }
 
     /** Decimals that ticks of this step need. */
-    static int decimals(double step) {
+    public static int decimals(double step) {
         return (int) Math.max(0, Math.min(6, Math.ceil(-Math.log10(step) - 1e-9)));
     }
 
     /** A place along the page. */
-    static String percent(double place) {
+    public static String percent(double place) {
         return trimmed(place) + "%";
     }
 
     /** A place up the page. */
-    static String pixels(double place) {
+    public static String pixels(double place) {
         return trimmed(place);
     }
 

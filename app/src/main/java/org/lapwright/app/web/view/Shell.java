@@ -12,6 +12,8 @@ public record Shell(String title, Tab current, AssetPaths assets) {
     public enum Tab {
         /** The front page. */
         COMPARE("/", "Before / After"),
+        /** Lanes drawn, and the best lap on them. */
+        TRACK("/track", "Track"),
         /** Cars ranked. */
         LADDER("/ladder", "Ladder"),
         /** Kept comparisons. */

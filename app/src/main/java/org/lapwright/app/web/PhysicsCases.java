@@ -1,0 +1,14 @@
+package org.lapwright.app.web;
+
+import org.lapwright.app.usecase.physics.ForecastLap;
+import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.physics.PredictLap;
+
+/**
+ * The questions about cars and tracks that the pages can answer.
+ *
+ * @param garage which cars and tracks there are
+ * @param predictLap what is the best lap
+ * @param forecastLap how sure is it
+ */
+public record PhysicsCases(OwnGarage garage, PredictLap predictLap, ForecastLap forecastLap) {}
