@@ -8,7 +8,7 @@ import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.StoreException;
-import org.lapwright.app.usecase.physics.PredictLap;
+import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -55,9 +55,9 @@ public final class Commands {
      * Use cases about car and track.
      *
      * @param workOutNumbers what a set-up works out to
-     * @param predictLap the best lap that it could do
+     * @param forecastLap the best lap that it could do, and how sure that is
      */
-    public record PhysicsQuestions(WorkOutNumbers workOutNumbers, PredictLap predictLap) {}
+    public record PhysicsQuestions(WorkOutNumbers workOutNumbers, ForecastLap forecastLap) {}
 
     /**
      * Commands that answer by these use cases.
@@ -79,7 +79,7 @@ public final class Commands {
         commandLine.addSubcommand(new LapsCommand(laps.describeLaps()));
         commandLine.addSubcommand(new VerdictCommand(laps.judgeChange()));
         commandLine.addSubcommand(new NumbersCommand(physics.workOutNumbers()));
-        commandLine.addSubcommand(new PredictCommand(physics.predictLap()));
+        commandLine.addSubcommand(new PredictCommand(physics.forecastLap()));
         commandLine.addSubcommand(new LadderCommand(openGarage));
         commandLine.addSubcommand(new ExplainCommand(glossary));
         commandLine.setExecutionExceptionHandler((failure, command, parsed) -> tell(failure, command));

@@ -8,7 +8,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.PredictionJson;
 import org.lapwright.app.usecase.Figures;
-import org.lapwright.app.usecase.physics.PredictLap;
+import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.PredictionInWords;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.dynamics.PredictedLap;
@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
 final class PredictCommand implements Callable<Integer> {
     private static final int NO_LAP = 1;
 
-    private final PredictLap predictLap;
+    private final ForecastLap forecastLap;
 
     @Spec
     private CommandSpec spec;
@@ -59,8 +59,8 @@ final class PredictCommand implements Callable<Integer> {
     private boolean json;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the annotated fields
-    PredictCommand(PredictLap predictLap) {
-        this.predictLap = predictLap;
+    PredictCommand(ForecastLap forecastLap) {
+        this.forecastLap = forecastLap;
     }
 
     @Override
@@ -74,47 +74,47 @@ final class PredictCommand implements Callable<Integer> {
         GarageFiles files = new GarageFiles(spec.commandLine().getErr());
         SetUp setUp = files.car(car);
         Track course = files.track(track);
-        List<PredictLap.OnLane> laps = predict(setUp, course);
+        List<ForecastLap.OnLane> laps = predict(setUp, course);
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(Json.of(json(setUp, course, laps)));
         } else {
             print(out, setUp, course, laps);
         }
-        return laps.stream().anyMatch(lap -> lap.outcome() instanceof PredictedLap) ? 0 : NO_LAP;
+        return laps.stream().anyMatch(lap -> lap.forecast().central() instanceof PredictedLap) ? 0 : NO_LAP;
     }
 
-    private List<PredictLap.OnLane> predict(SetUp setUp, Track course) {
+    private List<ForecastLap.OnLane> predict(SetUp setUp, Track course) {
         try {
             if (lane == null) {
-                return predictLap.predict(setUp, course);
+                return forecastLap.forecast(setUp, course);
             }
             Lane only = course.requireLane(lane);
-            return List.of(predictLap.predict(setUp, course, only));
+            return List.of(forecastLap.forecast(setUp, course, only));
         } catch (IllegalArgumentException impossible) {
             throw new BadInput(impossible.getMessage() + ".");
         }
     }
 
-    private PredictionJson json(SetUp setUp, Track course, List<PredictLap.OnLane> laps) {
+    private PredictionJson json(SetUp setUp, Track course, List<ForecastLap.OnLane> laps) {
         List<PredictionJson.LaneJson> lanes = new ArrayList<>();
-        for (PredictLap.OnLane lap : laps) {
+        for (ForecastLap.OnLane lap : laps) {
             lanes.add(PredictionJson.LaneJson.of(
-                    lap.lane().name(), lap.lengthM(), lap.forecast(), PredictLap.LEVEL, caveats(lap), trace));
+                    lap.lane().name(), lap.lengthM(), lap.forecast(), forecastLap.level(), caveats(lap), trace));
         }
         return new PredictionJson(setUp.name(), course.name(), lanes);
     }
 
-    private static List<String> caveats(PredictLap.OnLane lap) {
+    private static List<String> caveats(ForecastLap.OnLane lap) {
         List<String> said = new ArrayList<>(PredictionInWords.caveats(lap.forecast()));
-        String none = PredictionInWords.noLap(lap.outcome());
+        String none = PredictionInWords.noLap(lap.forecast().central());
         if (!none.isEmpty()) {
             said.add(0, none + ".");
         }
         return said;
     }
 
-    private static void print(PrintWriter out, SetUp setUp, Track course, List<PredictLap.OnLane> laps) {
+    private static void print(PrintWriter out, SetUp setUp, Track course, List<ForecastLap.OnLane> laps) {
         out.println(setUp.name() + " on " + course.name() + ", the best lap that physics allows:");
         out.println();
         out.printf(
@@ -128,7 +128,7 @@ final class PredictCommand implements Callable<Integer> {
                 "slowest",
                 "limited by");
         List<String> notes = new ArrayList<>();
-        for (PredictLap.OnLane lap : laps) {
+        for (ForecastLap.OnLane lap : laps) {
             out.println(line(lap));
             caveats(lap).stream().filter(note -> !notes.contains(note)).forEach(notes::add);
         }
@@ -143,9 +143,9 @@ final class PredictCommand implements Callable<Integer> {
         }
     }
 
-    private static String line(PredictLap.OnLane lap) {
+    private static String line(ForecastLap.OnLane lap) {
         String length = Figures.fixed(lap.lengthM(), 3) + " m";
-        if (!(lap.outcome() instanceof PredictedLap best)) {
+        if (!(lap.forecast().central() instanceof PredictedLap best)) {
             return "%-12s%10s%12s".formatted(lap.lane().name(), length, "no lap");
         }
         return "%-12s%10s%12s   %-18s%10s%12s   %s"

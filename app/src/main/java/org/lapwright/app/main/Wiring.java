@@ -20,9 +20,13 @@ import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.web.PhysicsCases;
 import org.lapwright.app.web.UseCases;
+import org.lapwright.core.prediction.LapForecaster;
 
 /** Puts the rooms together, by hand. */
 final class Wiring {
+    /** A command starts cold, and every car drawn costs: an end is then off by about 0.15 standard deviations. */
+    private static final LapForecaster.Settings FOR_A_COMMAND = new LapForecaster.Settings(0.9, 200, 1);
+
     private final Map<String, String> environment;
     private final Clock clock = Clock.systemUTC();
     private final JudgeChange judgeChange = new JudgeChange();
@@ -40,7 +44,7 @@ final class Wiring {
     }
 
     Commands.PhysicsQuestions physicsQuestions() {
-        return new Commands.PhysicsQuestions(workOutNumbers, predictLap);
+        return new Commands.PhysicsQuestions(workOutNumbers, new ForecastLap(FOR_A_COMMAND));
     }
 
     Glossary glossary() {
@@ -74,6 +78,7 @@ final class Wiring {
                 new ShowKept(garage, knownDriver, clock),
                 new ShowLadder(garage, knownDriver),
                 glossary,
-                new PhysicsCases(new OwnGarage(garage, clock), predictLap, new ForecastLap()));
+                new PhysicsCases(
+                        new OwnGarage(garage, clock), predictLap, new ForecastLap(LapForecaster.Settings.USUAL)));
     }
 }

@@ -25,6 +25,7 @@ import org.lapwright.core.car.SetUp;
 import org.lapwright.core.dynamics.PredictedLap;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Track;
+import org.lapwright.core.units.Interval;
 
 /** The tracks, and the best lap on each. */
 final class TrackRoutes {
@@ -64,7 +65,7 @@ final class TrackRoutes {
         Lane lane = lane(track, asked(context, "lane"), notices);
         String name = asked(context, "car");
         Optional<SetUp> car = car(name, notices);
-        String answer = car.flatMap(setUp -> cases.forecastLap().interval(setUp, track, lane))
+        String answer = car.flatMap(setUp -> interval(setUp, track, lane, notices))
                 .map(LaneCard::inWords)
                 .orElse(HowSurePage.UNKNOWN);
         pages.show(
@@ -76,6 +77,15 @@ final class TrackRoutes {
                         lane.name(),
                         notices.isEmpty() ? answer : String.join(" ", notices),
                         TrackChoice.page(file.name())));
+    }
+
+    private Optional<Interval> interval(SetUp setUp, Track track, Lane lane, List<String> notices) {
+        try {
+            return cases.forecastLap().forecast(setUp, track, lane).forecast().knownS();
+        } catch (IllegalArgumentException senseless) {
+            notices.add(senseless.getMessage() + ".");
+            return Optional.empty();
+        }
     }
 
     /** The file word for word, under a name that any disk can hold. */

@@ -12,8 +12,9 @@ import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
-import org.lapwright.app.usecase.physics.PredictLap;
+import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
+import org.lapwright.core.prediction.LapForecaster;
 
 /**
  * What a command said, and its exit status.
@@ -36,7 +37,8 @@ record Spoken(int status, String out, String err) {
         StringWriter err = new StringWriter();
         int status = new Commands(
                         new Commands.LapQuestions(new DescribeLaps(), new JudgeChange()),
-                        new Commands.PhysicsQuestions(new WorkOutNumbers(), new PredictLap()),
+                        new Commands.PhysicsQuestions(
+                                new WorkOutNumbers(), new ForecastLap(LapForecaster.Settings.USUAL)),
                         new Glossary(),
                         garage,
                         "1.2.3")

@@ -20,6 +20,7 @@ import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.prediction.LapForecaster;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.trial.session.TrialSettings;
@@ -47,7 +48,10 @@ final class Stage implements AutoCloseable {
                         new ShowKept(garage, knownDriver, CLOCK),
                         new ShowLadder(garage, knownDriver),
                         new Glossary(),
-                        new PhysicsCases(new OwnGarage(garage, CLOCK), new PredictLap(), new ForecastLap())))
+                        new PhysicsCases(
+                                new OwnGarage(garage, CLOCK),
+                                new PredictLap(),
+                                new ForecastLap(LapForecaster.Settings.USUAL))))
                 .start(port);
     }
 

@@ -48,4 +48,11 @@ public record LapForecast(
     public Optional<Interval> intervalS() {
         return sampledS.or(() -> linearS);
     }
+
+    /** The interval to show, unless nobody said how sure any number is: its width of 0 then says nothing. */
+    public Optional<Interval> knownS() {
+        return caveats.stream().anyMatch(ForecastCaveat.NothingInDoubt.class::isInstance)
+                ? Optional.empty()
+                : intervalS();
+    }
 }

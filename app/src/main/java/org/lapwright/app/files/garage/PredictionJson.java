@@ -100,11 +100,9 @@ public record PredictionJson(
                     lap.map(PredictedLap::topMps).orElse(null),
                     lap.map(PredictedLap::slowestMps).orElse(null),
                     lap.map(found -> byWord(found.shares())).orElse(Map.of()),
-                    forecast.shares().isEmpty() && lap.isPresent()
-                            ? null
-                            : forecast.intervalS()
-                                    .map(interval -> List.of(interval.low(), interval.high()))
-                                    .orElse(null),
+                    forecast.knownS()
+                            .map(interval -> List.of(interval.low(), interval.high()))
+                            .orElse(null),
                     confidence,
                     forecast.shares().stream().map(share -> DoubtJson.of(share)).toList(),
                     StuckJson.of(outcome),

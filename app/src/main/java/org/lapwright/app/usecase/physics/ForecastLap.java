@@ -1,37 +1,60 @@
 package org.lapwright.app.usecase.physics;
 
-import java.util.Optional;
+import java.util.List;
 import org.lapwright.core.car.SetUp;
+import org.lapwright.core.prediction.LapForecast;
 import org.lapwright.core.prediction.LapForecaster;
-import org.lapwright.core.prediction.LapForecaster.Settings;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.LaneCells;
 import org.lapwright.core.track.Track;
-import org.lapwright.core.units.Interval;
 
-/** How sure is the best lap of a set-up? */
+/** How sure is the best lap that a set-up could do on a track, and what makes it unsure? */
 public final class ForecastLap {
-    /** A lap of more cells would keep the page waiting: a thousand cars are sent round it. */
-    private static final int MOST_CELLS = 1500;
+    /** So many cells are driven through for one forecast; a longer lap gets fewer cars, so that nobody waits long. */
+    private static final int CELLS_IN_ALL = 1_500_000;
+
+    private static final int FEWEST_DRAWS = 100;
+
+    private final LapForecaster.Settings settings;
+
+    /** By settings such as how many cars to draw. */
+    public ForecastLap(LapForecaster.Settings settings) {
+        this.settings = settings;
+    }
 
     /**
-     * Where the best lap lies, nine times in ten, given how sure the numbers of the set-up are.
+     * A forecast for one lane.
      *
-     * @return empty when no number is in doubt, when there is no lap, when the lap is longer than 30 m, or when hardly any car
-     *     within the doubts makes sense
+     * @param lane the lane
+     * @param lengthM its length, m
+     * @param forecast the lap or why there is none, its interval, and what each number brings to it
      */
-    public Optional<Interval> interval(SetUp setUp, Track track, Lane lane) {
+    public record OnLane(Lane lane, double lengthM, LapForecast forecast) {}
+
+    /** Share of the cars within the doubts whose lap lies in the interval. */
+    public double level() {
+        return settings.level();
+    }
+
+    /**
+     * The forecast for each lane of a track.
+     *
+     * @throws IllegalArgumentException if hardly any car within the doubts makes sense, with the reason
+     */
+    public List<OnLane> forecast(SetUp setUp, Track track) {
+        return track.lanes().stream().map(lane -> forecast(setUp, track, lane)).toList();
+    }
+
+    /**
+     * The forecast for one lane.
+     *
+     * @throws IllegalArgumentException if hardly any car within the doubts makes sense, with the reason
+     */
+    public OnLane forecast(SetUp setUp, Track track, Lane lane) {
         LaneCells cells = track.cells(lane);
-        if (cells.count() > MOST_CELLS) {
-            return Optional.empty();
-        }
-        try {
-            return new LapForecaster(cells, track.surface())
-                    .forecast(setUp, Settings.USUAL)
-                    .intervalS()
-                    .filter(interval -> interval.high() > interval.low());
-        } catch (IllegalArgumentException senseless) {
-            return Optional.empty();
-        }
+        int draws = Math.min(settings.draws(), Math.max(FEWEST_DRAWS, CELLS_IN_ALL / cells.count()));
+        LapForecast forecast = new LapForecaster(cells, track.surface())
+                .forecast(setUp, new LapForecaster.Settings(settings.level(), draws, settings.seed()));
+        return new OnLane(lane, cells.lapM(), forecast);
     }
 }

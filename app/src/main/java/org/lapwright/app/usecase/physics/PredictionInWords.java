@@ -52,21 +52,24 @@ public final class PredictionInWords {
     }
 
     /** What to know before believing a lap. */
-    public static List<String> caveats(LapForecast forecast) {
+    public static List<String> caveats(LapOutcome outcome) {
         List<String> said = new ArrayList<>();
-        if (forecast.central() instanceof PredictedLap lap) {
+        if (outcome instanceof PredictedLap lap) {
             lap.caveats().forEach(caveat -> said.add(caveat(caveat)));
         }
+        return said;
+    }
+
+    /** What to know before believing a forecast. */
+    public static List<String> caveats(LapForecast forecast) {
+        List<String> said = new ArrayList<>(caveats(forecast.central()));
         forecast.caveats().forEach(caveat -> said.add(caveat(caveat)));
         return said;
     }
 
     /** Where the lap lies, with the numbers as sure as they are said to be: {@code 5.62 to 5.91 s}. */
     public static String between(LapForecast forecast) {
-        if (forecast.shares().isEmpty()) {
-            return Figures.NONE;
-        }
-        return forecast.intervalS()
+        return forecast.knownS()
                 .map(interval -> {
                     int decimals = Figures.decimals(interval);
                     return Figures.fixed(interval.low(), decimals) + " to " + Figures.fixed(interval.high(), decimals)
