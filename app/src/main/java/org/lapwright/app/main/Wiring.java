@@ -14,8 +14,11 @@ import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.physics.ForecastLap;
+import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
+import org.lapwright.app.web.PhysicsCases;
 import org.lapwright.app.web.UseCases;
 
 /** Puts the rooms together, by hand. */
@@ -26,6 +29,7 @@ final class Wiring {
     private final DescribeLaps describeLaps = new DescribeLaps();
     private final WorkOutNumbers workOutNumbers = new WorkOutNumbers();
     private final PredictLap predictLap = new PredictLap();
+    private final ForecastLap forecastLap = new ForecastLap();
     private final Glossary glossary = new Glossary();
 
     Wiring(Map<String, String> environment) {
@@ -70,6 +74,7 @@ final class Wiring {
                 new KeepComparison(garage, judgeChange, knownDriver, clock),
                 new ShowKept(garage, knownDriver, clock),
                 new ShowLadder(garage, knownDriver),
-                glossary);
+                glossary,
+                new PhysicsCases(new OwnGarage(garage, clock), workOutNumbers, forecastLap));
     }
 }

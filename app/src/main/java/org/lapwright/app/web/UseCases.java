@@ -18,6 +18,7 @@ import org.lapwright.app.usecase.ShowLadder;
  * @param showKept what was kept
  * @param showLadder which car is fastest
  * @param glossary what a word means
+ * @param physics what there is to know of cars and tracks
  */
 public record UseCases(
         DescribeLaps describeLaps,
@@ -26,4 +27,5 @@ public record UseCases(
         KeepComparison keepComparison,
         ShowKept showKept,
         ShowLadder showLadder,
-        Glossary glossary) {}
+        Glossary glossary,
+        PhysicsCases physics) {}

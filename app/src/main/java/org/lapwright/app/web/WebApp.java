@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
@@ -75,6 +76,10 @@ public final class WebApp implements AutoCloseable {
         config.concurrency.useVirtualThreads = false;
         config.http.maxRequestSize = Door.MOST_BYTES;
         config.http.prefer405over404 = true;
+        // An uploaded file stays in memory and under the limit of every other request.
+        config.jetty.multipartConfig.maxInMemoryFileSize((int) Door.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(Door.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(Door.MOST_BYTES, SizeUnit.BYTES);
         // Nothing to gain on one machine.
         config.http.compressionStrategy = CompressionStrategy.NONE;
         QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, FEWEST_THREADS);
@@ -113,11 +118,23 @@ public final class WebApp implements AutoCloseable {
         routes.post("/kept/{id}/bring-back", kept::bringBack);
         routes.post("/example/remove", kept::removeExample);
         routes.post("/example/bring-back", kept::bringExampleBack);
+        routeBench(routes);
         routes.get("/words", words::all);
         routes.get("/words/{word}", words::one);
         routes.post("/api/verdict", api::judge);
         routes.get("/assets/{version}/{name}", assets::serve);
         routes.get("/favicon.ico", assets::serveIcon);
+    }
+
+    private void routeBench(RoutesConfig routes) {
+        BenchRoutes bench = new BenchRoutes(useCases.physics(), pages);
+        routes.get("/bench", bench::list);
+        routes.get("/bench/car", bench::car);
+        routes.get("/bench/car.json", bench::download);
+        routes.get("/bench/measure", bench::measure);
+        routes.post("/bench/measure", bench::keepMeasured);
+        routes.get("/bench/file", bench::askForFile);
+        routes.post("/bench/file", bench::keepFile);
     }
 
     private void routeProblems(RoutesConfig routes) {

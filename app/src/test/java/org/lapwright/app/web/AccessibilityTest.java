@@ -21,14 +21,25 @@ import org.lapwright.app.web.Chromium.Window;
 /** WCAG 2.2 at level AA as far as a program can check it, in light and dark. */
 @ExtendWith(Chromium.class)
 class AccessibilityTest {
-    private static final List<String> PATHS =
-            List.of("/", "/ladder", "/kept", "/kept/1", "/words", "/words/braid", "/nowhere");
+    private static final List<String> PATHS = List.of(
+            "/",
+            "/ladder",
+            "/kept",
+            "/kept/1",
+            "/words",
+            "/words/braid",
+            "/nowhere",
+            "/bench",
+            "/bench/car?name=magnet&track=Shed+loop",
+            "/bench/measure",
+            "/bench/measure?name=plain",
+            "/bench/file");
 
     private static Stage stage;
 
     @BeforeAll
     static void open() {
-        stage = new Stage().withExampleGarage();
+        stage = new Stage().withExampleGarage().withBench();
         stage.garage().archive(stage.keep("Redshank", 6.5, 6.4, 1).id(), Stage.CLOCK.instant());
     }
 
@@ -91,7 +102,15 @@ class AccessibilityTest {
             names = {"PHONE", "NARROW"})
     void targetsAreLargeEnoughForAThumb(Size size) {
         try (Window window = Chromium.open(stage, size, ColorScheme.LIGHT, true)) {
-            for (String path : List.of("/", "/ladder", "/kept", "/kept/1")) {
+            for (String path : List.of(
+                    "/",
+                    "/ladder",
+                    "/kept",
+                    "/kept/1",
+                    "/bench",
+                    "/bench/car?name=magnet&track=Shed+loop",
+                    "/bench/measure?name=plain",
+                    "/bench/file")) {
                 Object small = window.go(path)
                         .page()
                         .evaluate(

@@ -28,6 +28,11 @@ class DoorTest {
             "/kept",
             "/kept/1",
             "/words",
+            "/bench",
+            "/bench/car?name=plain&track=Shed+loop",
+            "/bench/car.json?name=plain",
+            "/bench/measure",
+            "/bench/file",
             "/words/braid",
             "/favicon.ico",
             "/nowhere",
@@ -40,13 +45,15 @@ class DoorTest {
             "/example/remove",
             "/example/bring-back",
             "/api/verdict",
+            "/bench/measure",
+            "/bench/file",
             "/nowhere");
 
     private static Stage stage;
 
     @BeforeAll
     static void open() {
-        stage = new Stage().withExampleGarage();
+        stage = new Stage().withExampleGarage().withBench();
     }
 
     @AfterAll

@@ -3,6 +3,8 @@ package org.lapwright.app.web;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
+import org.lapwright.app.files.garage.Reference;
 import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.ExampleGarage;
 import org.lapwright.app.usecase.Glossary;
@@ -13,7 +15,11 @@ import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.physics.ForecastLap;
+import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.prediction.LapForecaster;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.trial.session.TrialSettings;
@@ -22,7 +28,11 @@ import org.lapwright.core.trial.session.TrialSettings;
 final class Stage implements AutoCloseable {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-14T19:30:00Z"), ZoneOffset.UTC);
 
+    /** Enough to fill a page. */
+    private static final LapForecaster.Settings FEW_DRAWS = new LapForecaster.Settings(0.9, 40, 1);
+
     private final FakeGarage garage = new FakeGarage();
+    private final OwnGarage ownGarage = new OwnGarage(garage, CLOCK);
     private final KnownDriver knownDriver = new KnownDriver(garage);
     private final KeepComparison keepComparison;
     private final WebApp app;
@@ -40,7 +50,8 @@ final class Stage implements AutoCloseable {
                         keepComparison,
                         new ShowKept(garage, knownDriver, CLOCK),
                         new ShowLadder(garage, knownDriver),
-                        new Glossary()))
+                        new Glossary(),
+                        new PhysicsCases(ownGarage, new WorkOutNumbers(), new ForecastLap(FEW_DRAWS))))
                 .start(port);
     }
 
@@ -54,6 +65,11 @@ final class Stage implements AutoCloseable {
         return new Stage(0, new JudgeChange((session, settings) -> {
             throw new IllegalStateException("secret");
         }));
+    }
+
+    /** Cars and tracks on file. */
+    OwnGarage ownGarage() {
+        return ownGarage;
     }
 
     KnownDriver knownDriver() {
@@ -75,6 +91,15 @@ final class Stage implements AutoCloseable {
     /** Cars named after wading birds on an invented track. */
     Stage withExampleGarage() {
         new ExampleGarage(garage, new JudgeChange(), CLOCK).putInAtFirstStart();
+        return this;
+    }
+
+    /** The reference cars and one track on the bench. */
+    Stage withBench() {
+        for (String car : List.of("plain", "magnet", "soft", "tall")) {
+            ownGarage.keepCar(car, Reference.text(car + ".car.json"));
+        }
+        ownGarage.keepTrack("Shed loop", Reference.text("loop.track.json"));
         return this;
     }
 

@@ -40,6 +40,18 @@ final class Visitor {
                 .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs))));
     }
 
+    /** Sends one file as a browser's form does (RFC 7578). */
+    HttpResponse<String> upload(String path, String field, String name, String text) {
+        String rim = "----rim";
+        String body =
+                "--%s\r\nContent-Disposition: form-data; name=\"%s\"; filename=\"%s\"\r\nContent-Type: application/json\r\n\r\n%s\r\n--%s--\r\n"
+                        .formatted(rim, field, name, text, rim);
+        return send(HttpRequest.newBuilder(URI.create(stage.url(path)))
+                .header("Content-Type", "multipart/form-data; boundary=" + rim)
+                .header("Origin", stage.url(""))
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
     HttpResponse<String> postJson(String path, String json) {
         return send(HttpRequest.newBuilder(URI.create(stage.url(path)))
                 .header("Content-Type", "application/json")

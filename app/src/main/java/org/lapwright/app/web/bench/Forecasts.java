@@ -1,0 +1,31 @@
+package org.lapwright.app.web.bench;
+
+import java.util.List;
+import java.util.Optional;
+import org.lapwright.app.usecase.physics.ForecastInWords;
+import org.lapwright.app.usecase.physics.ForecastLap;
+import org.lapwright.app.usecase.physics.PredictionInWords;
+import org.lapwright.app.web.bench.CarPage.LaneView;
+
+/** Forecasts as the page shows them. */
+public final class Forecasts {
+    private Forecasts() {}
+
+    /** One for each lane. */
+    public static List<LaneView> of(List<ForecastLap.OnLane> lanes) {
+        return lanes.stream().map(Forecasts::of).toList();
+    }
+
+    private static LaneView of(ForecastLap.OnLane lane) {
+        Optional<String> lap = ForecastInWords.lap(lane.lapForecast());
+        String why = PredictionInWords.noLap(lane.lapForecast().central());
+        return new LaneView(
+                lane.lane().name(),
+                lap,
+                lap.isPresent()
+                        ? ForecastInWords.interval(lane.lapForecast())
+                        : Character.toUpperCase(why.charAt(0)) + why.substring(1) + ".",
+                ForecastInWords.causes(lane.lapForecast()),
+                ForecastInWords.caveats(lane.lapForecast()));
+    }
+}
