@@ -20,16 +20,20 @@ import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.web.PhysicsCases;
 import org.lapwright.app.web.UseCases;
+import org.lapwright.core.prediction.LapForecaster;
 
 /** Puts the rooms together, by hand. */
 final class Wiring {
+    /** A page has to come while somebody waits: an end of the interval is then off by about 0.12 standard deviations. */
+    private static final LapForecaster.Settings FOR_A_PAGE = new LapForecaster.Settings(0.9, 300, 1);
+
     private final Map<String, String> environment;
     private final Clock clock = Clock.systemUTC();
     private final JudgeChange judgeChange = new JudgeChange();
     private final DescribeLaps describeLaps = new DescribeLaps();
     private final WorkOutNumbers workOutNumbers = new WorkOutNumbers();
     private final PredictLap predictLap = new PredictLap();
-    private final ForecastLap forecastLap = new ForecastLap();
+    private final ForecastLap forecastLap = new ForecastLap(FOR_A_PAGE);
     private final Glossary glossary = new Glossary();
 
     Wiring(Map<String, String> environment) {

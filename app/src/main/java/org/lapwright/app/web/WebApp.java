@@ -9,6 +9,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import jakarta.servlet.DispatcherType;
+import jakarta.servlet.ServletException;
 import java.io.UncheckedIOException;
 import java.net.BindException;
 import java.util.EnumSet;
@@ -157,6 +158,9 @@ public final class WebApp implements AutoCloseable {
                                         "This request cannot be answered.",
                                         "Nothing was changed.");
                         }));
+        // The server's only way to say that a form with a file in it cannot be read.
+        routes.exception(
+                ServletException.class, (unreadable, context) -> answer(context, Problem.unreadable(unreadable)));
         routes.exception(Exception.class, (fault, context) -> {
             LOG.log(Level.SEVERE, "fault while answering", fault);
             answer(context, Problem.fault());

@@ -166,7 +166,21 @@ class BenchRoutesTest {
     void aFileThatIsTooLargeIsRefused() {
         HttpResponse<String> answer = visitor.upload("/bench/file", "file", "big.json", " ".repeat(10_000_001));
         assertThat(answer.statusCode()).isEqualTo(413);
+        assertThat(visitor.uploadInChunks("/bench/file", "file", "big.json", " ".repeat(10_000_001))
+                        .statusCode())
+                .isEqualTo(413);
         assertThat(stage.ownGarage().cars()).isEmpty();
+    }
+
+    @Test
+    void aFormThatCannotBeTakenApartIsNoFault() {
+        HttpResponse<String> answer = visitor.upload("/bench/file", "a\r\n\r\n--", "b", "c");
+        assertThat(answer.statusCode()).isBetween(400, 422);
+        assertThat(answer.body()).contains("Nothing");
+        String text = Reference.text("soft.car.json");
+        assertThat(visitor.uploadInChunks("/bench/file", "file", "soft.json", text)
+                        .statusCode())
+                .isEqualTo(303);
     }
 
     @Test
@@ -194,7 +208,7 @@ class BenchRoutesTest {
                 .containsPattern("<strong>\\d\\.\\d{3} s</strong>")
                 .containsPattern("9 in 10 between \\d\\.\\d\\d and \\d\\.\\d\\d s");
         assertThat(visitor.get("/bench/car?name=plain&track=Shed+loop").body())
-                .contains("No number of the car has a ± yet");
+                .contains("how sure is not known", "No number of the car has a ± yet");
         assertThat(visitor.get("/bench/car?name=Knot&track=Nowhere").body())
                 .contains("There is no track called “Nowhere”; the numbers are those on the bench.");
     }

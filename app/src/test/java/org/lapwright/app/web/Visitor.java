@@ -21,6 +21,8 @@ final class Visitor {
     private static final Pattern HIDDEN =
             Pattern.compile("<input type=\"hidden\" name=\"([^\"]*)\" value=\"([^\"]*)\">");
 
+    private static final String RIM = "----rim";
+
     private final Stage stage;
 
     Visitor(Stage stage) {
@@ -42,14 +44,25 @@ final class Visitor {
 
     /** Sends one file as a browser's form does (RFC 7578). */
     HttpResponse<String> upload(String path, String field, String name, String text) {
-        String rim = "----rim";
-        String body =
-                "--%s\r\nContent-Disposition: form-data; name=\"%s\"; filename=\"%s\"\r\nContent-Type: application/json\r\n\r\n%s\r\n--%s--\r\n"
-                        .formatted(rim, field, name, text, rim);
+        return multipart(path, HttpRequest.BodyPublishers.ofString(parts(field, name, text)));
+    }
+
+    /** The same without telling its length beforehand. */
+    HttpResponse<String> uploadInChunks(String path, String field, String name, String text) {
+        byte[] bytes = parts(field, name, text).getBytes(StandardCharsets.UTF_8);
+        return multipart(path, HttpRequest.BodyPublishers.ofInputStream(() -> new java.io.ByteArrayInputStream(bytes)));
+    }
+
+    private HttpResponse<String> multipart(String path, HttpRequest.BodyPublisher body) {
         return send(HttpRequest.newBuilder(URI.create(stage.url(path)))
-                .header("Content-Type", "multipart/form-data; boundary=" + rim)
+                .header("Content-Type", "multipart/form-data; boundary=" + RIM)
                 .header("Origin", stage.url(""))
-                .POST(HttpRequest.BodyPublishers.ofString(body)));
+                .POST(body));
+    }
+
+    private static String parts(String field, String name, String text) {
+        return "--%s\r\nContent-Disposition: form-data; name=\"%s\"; filename=\"%s\"\r\nContent-Type: application/json\r\n\r\n%s\r\n--%s--\r\n"
+                .formatted(RIM, field, name, text, RIM);
     }
 
     HttpResponse<String> postJson(String path, String json) {

@@ -22,10 +22,13 @@ public final class Forecasts {
         return new LaneView(
                 lane.lane().name(),
                 lap,
-                lap.isPresent()
-                        ? ForecastInWords.interval(lane.lapForecast())
-                        : Character.toUpperCase(why.charAt(0)) + why.substring(1) + ".",
+                lap.isPresent() ? howSure(lane) : Character.toUpperCase(why.charAt(0)) + why.substring(1) + ".",
                 ForecastInWords.causes(lane.lapForecast()),
                 ForecastInWords.caveats(lane.lapForecast()));
+    }
+
+    private static String howSure(ForecastLap.OnLane lane) {
+        String interval = ForecastInWords.interval(lane.lapForecast());
+        return interval.isEmpty() ? "how sure is not known" : interval;
     }
 }
