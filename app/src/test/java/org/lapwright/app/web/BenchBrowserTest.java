@@ -77,7 +77,7 @@ class BenchBrowserTest {
         }
     }
 
-    /** Texts of the drawing lie within it, and no two lie upon each other, as the fonts of this machine have them. */
+    /** Texts of the drawing lie within it, as the fonts of this machine have them; that labels stay apart is a law of its own. */
     @Test
     void theDrawingsWordsCanBeRead() {
         for (Size size : new Size[] {Size.NARROW, Size.DESK}) {
