@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.PredictionJson;
 import org.lapwright.app.usecase.Figures;
+import org.lapwright.app.usecase.physics.ForecastInWords;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.PredictionInWords;
 import org.lapwright.core.car.SetUp;
@@ -106,7 +107,7 @@ final class PredictCommand implements Callable<Integer> {
     }
 
     private static List<String> caveats(ForecastLap.OnLane lap) {
-        List<String> said = new ArrayList<>(PredictionInWords.caveats(lap.forecast()));
+        List<String> said = new ArrayList<>(ForecastInWords.caveats(lap.forecast()));
         String none = PredictionInWords.noLap(lap.forecast().central());
         if (!none.isEmpty()) {
             said.add(0, none + ".");
@@ -132,15 +133,27 @@ final class PredictCommand implements Callable<Integer> {
             out.println(line(lap));
             caveats(lap).stream().filter(note -> !notes.contains(note)).forEach(notes::add);
         }
-        laps.stream()
-                .map(lap -> PredictionInWords.doubts(lap.forecast()))
-                .filter(sentence -> !sentence.isEmpty())
-                .findFirst()
-                .ifPresent(sentence -> out.println(System.lineSeparator() + sentence));
+        printCauses(out, laps);
         if (!notes.isEmpty()) {
             out.println();
             notes.forEach(note -> out.println("- " + note));
         }
+    }
+
+    /** What makes the first lane unsure makes the others unsure. */
+    private static void printCauses(PrintWriter out, List<ForecastLap.OnLane> laps) {
+        List<ForecastInWords.Cause> causes = laps.stream()
+                .map(lap -> ForecastInWords.causes(lap.forecast()))
+                .filter(found -> !found.isEmpty())
+                .findFirst()
+                .orElse(List.of());
+        if (causes.isEmpty()) {
+            return;
+        }
+        out.println();
+        out.println("What makes it unsure, most first, and how to know it better:");
+        causes.forEach(cause -> out.println(
+                "  %s %s: %s. %s".formatted(cause.label(), cause.written(), cause.brings(), cause.measure())));
     }
 
     private static String line(ForecastLap.OnLane lap) {
@@ -153,7 +166,7 @@ final class PredictCommand implements Callable<Integer> {
                         lap.lane().name(),
                         length,
                         Figures.seconds(best.lapS()),
-                        PredictionInWords.between(lap.forecast()),
+                        ForecastInWords.between(lap.forecast()),
                         Figures.fixed(best.topMps(), 2) + " m/s",
                         Figures.fixed(best.slowestMps(), 2) + " m/s",
                         PredictionInWords.shares(best));

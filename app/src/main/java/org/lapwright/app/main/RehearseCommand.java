@@ -72,7 +72,7 @@ final class RehearseCommand implements Callable<Integer> {
                 WebApp app = new WebApp(wiring.useCases(garage)).start(0)) {
             wiring.exampleGarage(garage).putInAtFirstStart();
             HttpClient client = HttpClient.newHttpClient();
-            for (String page : List.of("", "ladder", "kept", "words")) {
+            for (String page : List.of("", "bench", "bench/measure", "ladder", "kept", "words")) {
                 client.send(
                         HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + app.port() + "/" + page))
                                 .build(),

@@ -26,6 +26,8 @@ import org.lapwright.core.prediction.LapForecaster;
 final class Wiring {
     /** A command starts cold, and every car drawn costs: an end is then off by about 0.15 standard deviations. */
     private static final LapForecaster.Settings FOR_A_COMMAND = new LapForecaster.Settings(0.9, 200, 1);
+    /** A page has to come while somebody waits: an end of the interval is then off by about 0.12 standard deviations. */
+    private static final LapForecaster.Settings FOR_A_PAGE = new LapForecaster.Settings(0.9, 300, 1);
 
     private final Map<String, String> environment;
     private final Clock clock = Clock.systemUTC();
@@ -33,6 +35,7 @@ final class Wiring {
     private final DescribeLaps describeLaps = new DescribeLaps();
     private final WorkOutNumbers workOutNumbers = new WorkOutNumbers();
     private final PredictLap predictLap = new PredictLap();
+    private final ForecastLap forecastLap = new ForecastLap(FOR_A_PAGE);
     private final Glossary glossary = new Glossary();
 
     Wiring(Map<String, String> environment) {
@@ -79,6 +82,6 @@ final class Wiring {
                 new ShowLadder(garage, knownDriver),
                 glossary,
                 new PhysicsCases(
-                        new OwnGarage(garage, clock), predictLap, new ForecastLap(LapForecaster.Settings.USUAL)));
+                        new OwnGarage(garage, clock), workOutNumbers, predictLap, new ForecastLap(FOR_A_PAGE)));
     }
 }

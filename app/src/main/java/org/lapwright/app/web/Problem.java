@@ -45,7 +45,7 @@ final class Problem extends RuntimeException {
         return new Problem(
                 413,
                 "That is more than fits: at most 10 MB at a time.",
-                "Nothing was saved or changed. Go back and paste fewer laps; one comparison takes up to 2000.");
+                "Nothing was saved or changed. Go back and paste fewer laps; one comparison takes up to 2000. A car file has a few kB.");
     }
 
     static Problem wrongMethod() {
@@ -55,6 +55,17 @@ final class Problem extends RuntimeException {
     static Problem wrongType(String right) {
         return new Problem(
                 415, "The request is not of the type it has to be.", "Send it as " + right + ". Nothing was changed.");
+    }
+
+    /** A form with a file in it that the server could not take apart. */
+    static Problem unreadable(Throwable why) {
+        for (Throwable cause = why; cause != null; cause = cause.getCause()) {
+            if (String.valueOf(cause.getMessage()).contains("max length exceeded")) {
+                return tooLarge();
+            }
+        }
+        return new Problem(
+                400, "This form cannot be read.", "Nothing was saved or changed. Go back and send the file again.");
     }
 
     static Problem fault() {

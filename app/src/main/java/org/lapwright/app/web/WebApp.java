@@ -9,6 +9,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import jakarta.servlet.DispatcherType;
+import jakarta.servlet.ServletException;
 import java.io.UncheckedIOException;
 import java.net.BindException;
 import java.util.EnumSet;
@@ -75,9 +76,11 @@ public final class WebApp implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.concurrency.useVirtualThreads = false;
         config.http.maxRequestSize = Door.MOST_BYTES;
-        config.jetty.multipartConfig.maxTotalRequestSize(Door.MOST_BYTES, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxFileSize(Door.MOST_BYTES, SizeUnit.BYTES);
         config.http.prefer405over404 = true;
+        // An uploaded file stays in memory and under the limit of every other request.
+        config.jetty.multipartConfig.maxInMemoryFileSize((int) Door.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(Door.MOST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(Door.MOST_BYTES, SizeUnit.BYTES);
         // Nothing to gain on one machine.
         config.http.compressionStrategy = CompressionStrategy.NONE;
         QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS, FEWEST_THREADS);
@@ -118,6 +121,7 @@ public final class WebApp implements AutoCloseable {
         routes.post("/kept/{id}/bring-back", kept::bringBack);
         routes.post("/example/remove", kept::removeExample);
         routes.post("/example/bring-back", kept::bringExampleBack);
+        routeBench(routes);
         routes.get("/words", words::all);
         routes.get("/words/{word}", words::one);
         routes.get("/track", track::show);
@@ -130,6 +134,17 @@ public final class WebApp implements AutoCloseable {
         routes.post("/api/verdict", api::judge);
         routes.get("/assets/{version}/{name}", assets::serve);
         routes.get("/favicon.ico", assets::serveIcon);
+    }
+
+    private void routeBench(RoutesConfig routes) {
+        BenchRoutes bench = new BenchRoutes(useCases.physics(), pages);
+        routes.get("/bench", bench::list);
+        routes.get("/bench/car", bench::car);
+        routes.get("/bench/car.json", bench::download);
+        routes.get("/bench/measure", bench::measure);
+        routes.post("/bench/measure", bench::keepMeasured);
+        routes.get("/bench/file", bench::askForFile);
+        routes.post("/bench/file", bench::keepFile);
     }
 
     private void routeProblems(RoutesConfig routes) {
@@ -152,6 +167,9 @@ public final class WebApp implements AutoCloseable {
                                         "This request cannot be answered.",
                                         "Nothing was changed.");
                         }));
+        // The server's only way to say that a form with a file in it cannot be read.
+        routes.exception(
+                ServletException.class, (unreadable, context) -> answer(context, Problem.unreadable(unreadable)));
         routes.exception(Exception.class, (fault, context) -> {
             LOG.log(Level.SEVERE, "fault while answering", fault);
             answer(context, Problem.fault());

@@ -35,13 +35,18 @@ class AccessibilityTest {
             "/track?track=Hill&car=Dunlin&show=limits",
             "/track/draw",
             "/track/file",
-            "/track/how-sure?track=Hill&lane=inner&car=Dunlin");
+            "/track/how-sure?track=Hill&lane=inner&car=Dunlin",
+            "/bench",
+            "/bench/car?name=magnet&track=Shed+loop",
+            "/bench/measure",
+            "/bench/measure?name=plain",
+            "/bench/file");
 
     private static Stage stage;
 
     @BeforeAll
     static void open() {
-        stage = new Stage().withExampleGarage().withReferenceFiles();
+        stage = new Stage().withExampleGarage().withReferenceFiles().withBench();
         stage.garage().archive(stage.keep("Redshank", 6.5, 6.4, 1).id(), Stage.CLOCK.instant());
     }
 
@@ -112,7 +117,11 @@ class AccessibilityTest {
                     "/track",
                     "/track?track=Hill&car=Dunlin&against=plain",
                     "/track/draw",
-                    "/track/file")) {
+                    "/track/file",
+                    "/bench",
+                    "/bench/car?name=magnet&track=Shed+loop",
+                    "/bench/measure?name=plain",
+                    "/bench/file")) {
                 Object small = window.go(path)
                         .page()
                         .evaluate(

@@ -28,6 +28,11 @@ class DoorTest {
             "/kept",
             "/kept/1",
             "/words",
+            "/bench",
+            "/bench/car?name=plain&track=Shed+loop",
+            "/bench/car.json?name=plain",
+            "/bench/measure",
+            "/bench/file",
             "/words/braid",
             "/favicon.ico",
             "/track",
@@ -48,13 +53,15 @@ class DoorTest {
             "/api/verdict",
             "/track/draw",
             "/track/file",
+            "/bench/measure",
+            "/bench/file",
             "/nowhere");
 
     private static Stage stage;
 
     @BeforeAll
     static void open() {
-        stage = new Stage().withExampleGarage().withReferenceFiles();
+        stage = new Stage().withExampleGarage().withReferenceFiles().withBench();
     }
 
     @AfterAll

@@ -26,7 +26,7 @@ class PagesTest {
 
     @BeforeAll
     static void open() {
-        stage = new Stage().withExampleGarage().withReferenceFiles();
+        stage = new Stage().withExampleGarage().withReferenceFiles().withBench();
         visitor = new Visitor(stage);
     }
 
@@ -54,7 +54,9 @@ class PagesTest {
             }
             next = found;
         }
-        assertThat(seen).hasSizeGreaterThan(40).contains("/ladder", "/kept/1", "/words/braid");
+        assertThat(seen)
+                .hasSizeGreaterThan(40)
+                .contains("/ladder", "/kept/1", "/words/braid", "/bench/car?name=plain", "/bench/measure?name=plain");
     }
 
     @Test

@@ -19,6 +19,7 @@ import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
+import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.prediction.LapForecaster;
 import org.lapwright.core.trial.session.Session;
@@ -29,7 +30,11 @@ import org.lapwright.core.trial.session.TrialSettings;
 final class Stage implements AutoCloseable {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-14T19:30:00Z"), ZoneOffset.UTC);
 
+    /** Enough to fill a page. */
+    private static final LapForecaster.Settings FEW_DRAWS = new LapForecaster.Settings(0.9, 40, 1);
+
     private final FakeGarage garage = new FakeGarage();
+    private final OwnGarage ownGarage = new OwnGarage(garage, CLOCK);
     private final KnownDriver knownDriver = new KnownDriver(garage);
     private final KeepComparison keepComparison;
     private final WebApp app;
@@ -49,9 +54,7 @@ final class Stage implements AutoCloseable {
                         new ShowLadder(garage, knownDriver),
                         new Glossary(),
                         new PhysicsCases(
-                                new OwnGarage(garage, CLOCK),
-                                new PredictLap(),
-                                new ForecastLap(LapForecaster.Settings.USUAL))))
+                                ownGarage, new WorkOutNumbers(), new PredictLap(), new ForecastLap(FEW_DRAWS))))
                 .start(port);
     }
 
@@ -69,7 +72,7 @@ final class Stage implements AutoCloseable {
 
     /** The reference tracks and cars; one more car has doubts. */
     Stage withReferenceFiles() {
-        OwnGarage own = own();
+        OwnGarage own = ownGarage;
         for (String track : List.of("hill", "long", "loop")) {
             String text = Reference.text(track + ".track.json");
             own.keepTrack(TrackFile.read(text).accepted().orElseThrow().track().name(), text);
@@ -85,8 +88,9 @@ final class Stage implements AutoCloseable {
         return this;
     }
 
-    OwnGarage own() {
-        return new OwnGarage(garage, CLOCK);
+    /** Cars and tracks on file. */
+    OwnGarage ownGarage() {
+        return ownGarage;
     }
 
     KnownDriver knownDriver() {
@@ -108,6 +112,15 @@ final class Stage implements AutoCloseable {
     /** Cars named after wading birds on an invented track. */
     Stage withExampleGarage() {
         new ExampleGarage(garage, new JudgeChange(), CLOCK).putInAtFirstStart();
+        return this;
+    }
+
+    /** The reference cars and one track on the bench. */
+    Stage withBench() {
+        for (String car : List.of("plain", "magnet", "soft", "tall")) {
+            ownGarage.keepCar(car, Reference.text(car + ".car.json"));
+        }
+        ownGarage.keepTrack("Shed loop", Reference.text("loop.track.json"));
         return this;
     }
 

@@ -93,7 +93,7 @@ class TrackRoutesTest {
     @Test
     void withoutACarTheLaneStandsAlone() {
         try (Stage empty = new Stage()) {
-            empty.own().keepTrack("Hill", Reference.text("hill.track.json"));
+            empty.ownGarage().keepTrack("Hill", Reference.text("hill.track.json"));
             String page = new Visitor(empty).get("/track?track=Hill").body();
             assertThat(page)
                     .contains("No car has its numbers written down yet", "class=\"lane plain\"", "Lane outer")
@@ -103,7 +103,7 @@ class TrackRoutesTest {
 
     @Test
     void aCarThatGetsNowhereSaysWhy() {
-        stage.own()
+        stage.ownGarage()
                 .keepCar(
                         "Weak",
                         Reference.text("plain.car.json")
@@ -117,7 +117,7 @@ class TrackRoutesTest {
 
     @Test
     void anOpenLayoutIsSaid() {
-        stage.own()
+        stage.ownGarage()
                 .keepTrack(
                         "Open",
                         Reference.text("loop.track.json")
@@ -136,8 +136,8 @@ class TrackRoutesTest {
 
     @Test
     void aDamagedFileIsAProblemNotAFault() {
-        stage.own().keepTrack("Torn", "{ \"format\": \"lapwright-track/1\", ");
-        stage.own().keepCar("Torn", "{}");
+        stage.ownGarage().keepTrack("Torn", "{ \"format\": \"lapwright-track/1\", ");
+        stage.ownGarage().keepCar("Torn", "{}");
         HttpResponse<String> page = visitor.get("/track?track=Torn");
         assertThat(page.statusCode()).isEqualTo(422);
         assertThat(page.body()).contains("The file of Torn cannot be used as it is.");
@@ -163,7 +163,7 @@ class TrackRoutesTest {
         assertThat(file.body()).isEqualTo(Reference.text("long.track.json"));
         assertThat(file.headers().firstValue("Content-Disposition"))
                 .hasValue("attachment; filename=\"long-hall.track.json\"");
-        stage.own().keepTrack("../\";é", Reference.text("long.track.json"));
+        stage.ownGarage().keepTrack("../\";é", Reference.text("long.track.json"));
         assertThat(visitor.get("/track/download?track=..%2F%22%3B%C3%A9")
                         .headers()
                         .firstValue("Content-Disposition"))
@@ -177,7 +177,7 @@ class TrackRoutesTest {
         assertThat(kept.statusCode()).isEqualTo(303);
         assertThat(kept.headers().firstValue("Location")).hasValue("/track?track=Attic&saved");
         assertThat(visitor.get("/track?track=Attic&saved").body()).contains("Saved.", "Attic");
-        String text = stage.own().track("Attic").orElseThrow().text();
+        String text = stage.ownGarage().track("Attic").orElseThrow().text();
         assertThat(TrackFile.read(text).accepted().orElseThrow().track().power().sourceOhm())
                 .isEqualTo(0.5);
     }
@@ -194,7 +194,7 @@ class TrackRoutesTest {
                 .contains("Piece 1, length: 'one\" and a half' is not a number")
                 .contains("value=\"one&#34; and a half\"", "value=\"0,15\"", "value=\"&lt;img src=x")
                 .doesNotContain("<img src");
-        assertThat(stage.own().tracks()).hasSize(3);
+        assertThat(stage.ownGarage().tracks()).hasSize(3);
     }
 
     @Test
@@ -209,17 +209,17 @@ class TrackRoutesTest {
     @Test
     void aTrackOfTheSameNameIsNotOverwrittenUnasked() {
         press(oval(), "keep");
-        String before = stage.own().track("Attic").orElseThrow().text();
+        String before = stage.ownGarage().track("Attic").orElseThrow().text();
         Map<String, String> other = oval();
         other.put("length-1", "1600");
         other.put("length-3", "1600");
         HttpResponse<String> asked = press(other, "keep");
         assertThat(asked.statusCode()).isEqualTo(422);
         assertThat(asked.body()).contains("There is a track 'Attic' already.", "name=\"replace\"");
-        assertThat(stage.own().track("Attic").orElseThrow().text()).isEqualTo(before);
+        assertThat(stage.ownGarage().track("Attic").orElseThrow().text()).isEqualTo(before);
         other.put("replace", "yes");
         assertThat(press(other, "keep").statusCode()).isEqualTo(303);
-        assertThat(stage.own().track("Attic").orElseThrow().text()).isNotEqualTo(before);
+        assertThat(stage.ownGarage().track("Attic").orElseThrow().text()).isNotEqualTo(before);
     }
 
     @Test
@@ -246,7 +246,7 @@ class TrackRoutesTest {
         String text = Reference.text("hill.track.json").replace("\"Hill\"", "\"Dale\", \"made_of\": \"pine\"");
         HttpResponse<String> kept = visitor.post("/track/file", Map.of("text", text));
         assertThat(kept.headers().firstValue("Location")).hasValue("/track?track=Dale&saved");
-        assertThat(stage.own().track("Dale").orElseThrow().text()).isEqualTo(text);
+        assertThat(stage.ownGarage().track("Dale").orElseThrow().text()).isEqualTo(text);
         assertThat(visitor.post("/track/file", Map.of("text", text)).statusCode())
                 .isEqualTo(303);
         HttpResponse<String> other = visitor.post("/track/file", Map.of("text", text.replace("pine", "oak")));
@@ -258,7 +258,7 @@ class TrackRoutesTest {
         String text = Reference.text("hill.track.json").replace("\"Hill\"", "\"Dale\"");
         assertThat(visitor.upload("/track/file", "file", "dale.json", text).statusCode())
                 .isEqualTo(303);
-        assertThat(stage.own().track("Dale").orElseThrow().text()).isEqualTo(text);
+        assertThat(stage.ownGarage().track("Dale").orElseThrow().text()).isEqualTo(text);
     }
 
     /** Without a declared length, so that only the reader of the form can stop it. */
@@ -284,7 +284,7 @@ class TrackRoutesTest {
         HttpResponse<String> page = visitor.post("/track/file", Map.of("text", text));
         assertThat(page.statusCode()).isEqualTo(422);
         assertThat(page.body()).contains("Nothing is saved yet. What stands in the way:", "<li>");
-        assertThat(stage.own().tracks()).hasSize(3);
+        assertThat(stage.ownGarage().tracks()).hasSize(3);
     }
 
     @Test
@@ -303,7 +303,7 @@ class TrackRoutesTest {
 
     @Test
     void aLongTrackDoesNotHang() {
-        stage.own()
+        stage.ownGarage()
                 .keepTrack(
                         "Endless",
                         Reference.text("loop.track.json")

@@ -1,6 +1,5 @@
 package org.lapwright.app.web;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -22,6 +21,8 @@ final class Visitor {
     private static final Pattern HIDDEN =
             Pattern.compile("<input type=\"hidden\" name=\"([^\"]*)\" value=\"([^\"]*)\">");
 
+    private static final String RIM = "----rim";
+
     private final Stage stage;
 
     Visitor(Stage stage) {
@@ -41,27 +42,27 @@ final class Visitor {
                 .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs))));
     }
 
-    /** One file, as a browser's form sends it. */
-    HttpResponse<String> upload(String path, String field, String fileName, String text) {
-        return upload(path, HttpRequest.BodyPublishers.ofString(oneFile(field, fileName, text)));
+    /** Sends one file as a browser's form does (RFC 7578). */
+    HttpResponse<String> upload(String path, String field, String name, String text) {
+        return multipart(path, HttpRequest.BodyPublishers.ofString(parts(field, name, text)));
     }
 
-    /** The same without a length declared beforehand. */
-    HttpResponse<String> uploadInChunks(String path, String field, String fileName, String text) {
-        byte[] body = oneFile(field, fileName, text).getBytes(StandardCharsets.UTF_8);
-        return upload(path, HttpRequest.BodyPublishers.ofInputStream(() -> new ByteArrayInputStream(body)));
+    /** The same without telling its length beforehand. */
+    HttpResponse<String> uploadInChunks(String path, String field, String name, String text) {
+        byte[] bytes = parts(field, name, text).getBytes(StandardCharsets.UTF_8);
+        return multipart(path, HttpRequest.BodyPublishers.ofInputStream(() -> new java.io.ByteArrayInputStream(bytes)));
     }
 
-    private static String oneFile(String field, String fileName, String text) {
-        return "--edge\r\nContent-Disposition: form-data; name=\"%s\"; filename=\"%s\"\r\n\r\n%s\r\n--edge--\r\n"
-                .formatted(field, fileName, text);
-    }
-
-    private HttpResponse<String> upload(String path, HttpRequest.BodyPublisher body) {
+    private HttpResponse<String> multipart(String path, HttpRequest.BodyPublisher body) {
         return send(HttpRequest.newBuilder(URI.create(stage.url(path)))
-                .header("Content-Type", "multipart/form-data; boundary=edge")
+                .header("Content-Type", "multipart/form-data; boundary=" + RIM)
                 .header("Origin", stage.url(""))
                 .POST(body));
+    }
+
+    private static String parts(String field, String name, String text) {
+        return "--%s\r\nContent-Disposition: form-data; name=\"%s\"; filename=\"%s\"\r\nContent-Type: application/json\r\n\r\n%s\r\n--%s--\r\n"
+                .formatted(RIM, field, name, text, RIM);
     }
 
     HttpResponse<String> postJson(String path, String json) {

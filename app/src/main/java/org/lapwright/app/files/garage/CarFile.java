@@ -37,7 +37,23 @@ public final class CarFile {
 
     /** The same file with another set-up: what did not change stays as it was written, unknown keys included. */
     public CarFile with(SetUp changed) {
-        return new CarFile(changed, CarWriter.updated(json.deepCopy(), changed));
+        ObjectNode updated = CarWriter.updated(json.deepCopy(), changed);
+        if (updated.has(CarRemarks.NOT_MEASURED)) {
+            CarRemarks.of(updated).without(setUp, changed).writeTo(updated);
+        }
+        return new CarFile(changed, updated);
+    }
+
+    /** What it says beside the numbers. */
+    public CarRemarks remarks() {
+        return CarRemarks.of(json);
+    }
+
+    /** The same file with other remarks. */
+    public CarFile with(CarRemarks remarks) {
+        ObjectNode updated = json.deepCopy();
+        remarks.writeTo(updated);
+        return new CarFile(setUp, updated);
     }
 
     /** The file's text. */

@@ -41,6 +41,7 @@ final class CarReader {
 
     private static Optional<SetUp> setUp(JsonSection car) {
         car.text("format");
+        car.texts(CarRemarks.NOT_MEASURED);
         String name = car.requiredText("name", "Dunlin");
         Optional<Chassis> chassis = chassis(car.requiredChild("chassis"));
         Optional<WeighedCar> mass = mass(car.requiredChild("mass"));

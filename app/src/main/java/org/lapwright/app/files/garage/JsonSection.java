@@ -151,6 +151,15 @@ final class JsonSection {
         return entries;
     }
 
+    /** Asks for a list of texts, to find what is wrong with it. */
+    void texts(String key) {
+        for (JsonNode entry : entries(key)) {
+            if (!entry.isTextual()) {
+                findings.problem(pathOf(key) + " has " + shown(entry) + "; its entries must be texts in double quotes");
+            }
+        }
+    }
+
     boolean has(String key) {
         return object.has(key);
     }

@@ -12,8 +12,6 @@ import org.lapwright.core.dynamics.Limit;
 import org.lapwright.core.dynamics.PredictedLap;
 import org.lapwright.core.dynamics.Stuck;
 import org.lapwright.core.dynamics.TooTight;
-import org.lapwright.core.prediction.ForecastCaveat;
-import org.lapwright.core.prediction.LapForecast;
 
 /** A predicted lap, or why there is none, in plain words. */
 public final class PredictionInWords {
@@ -23,11 +21,6 @@ public final class PredictionInWords {
             Limit.BRAKE, "the motor brakes as hard as it can",
             Limit.NOSE, "more would lift the guide",
             Limit.TIP, "more would tip the car over"));
-
-    /** What brings less than this is not worth a word, s. */
-    private static final double LEAST_TOLD_S = 0.0005;
-
-    private static final int MOST_TOLD = 4;
 
     private PredictionInWords() {}
 
@@ -60,37 +53,6 @@ public final class PredictionInWords {
         return said;
     }
 
-    /** What to know before believing a forecast. */
-    public static List<String> caveats(LapForecast forecast) {
-        List<String> said = new ArrayList<>(caveats(forecast.central()));
-        forecast.caveats().forEach(caveat -> said.add(caveat(caveat)));
-        return said;
-    }
-
-    /** Where the lap lies, with the numbers as sure as they are said to be: {@code 5.62 to 5.91 s}. */
-    public static String between(LapForecast forecast) {
-        return forecast.knownS()
-                .map(interval -> {
-                    int decimals = Figures.decimals(interval);
-                    return Figures.fixed(interval.low(), decimals) + " to " + Figures.fixed(interval.high(), decimals)
-                            + " s";
-                })
-                .orElse(Figures.NONE);
-    }
-
-    /** Which numbers make the lap unsure, most first; empty when nothing is in doubt. */
-    public static String doubts(LapForecast forecast) {
-        if (forecast.shares().isEmpty()) {
-            return "";
-        }
-        return forecast.shares().stream()
-                .filter(share -> Double.isFinite(share.amount()) && Math.abs(share.amount()) >= LEAST_TOLD_S)
-                .limit(MOST_TOLD)
-                .map(share -> "%s (± %s s)"
-                        .formatted(share.number().path(), Figures.significant(Math.abs(share.amount()), 2)))
-                .collect(Collectors.joining(", ", "In doubt most by ", ". Measured better, the width shrinks."));
-    }
-
     /** Where the time goes: {@code sliding 62 % of the time, power 30 %}. */
     public static String shares(PredictedLap lap) {
         return lap.shares().entrySet().stream()
@@ -111,19 +73,6 @@ public final class PredictionInWords {
         Caveat.TailFarOut out = (Caveat.TailFarOut) caveat;
         return "The car stands up to %s° across the slot in the tightest bend; beyond 45° the model is coarse."
                 .formatted(Figures.fixed(Math.toDegrees(out.angleRad()), 0));
-    }
-
-    private static String caveat(ForecastCaveat caveat) {
-        if (caveat instanceof ForecastCaveat.MethodsPart part) {
-            return ("The doubts are so wide that two ways to reckon the interval part by %s s; that of cars drawn by chance is"
-                            + " shown.")
-                    .formatted(Figures.significant(part.apartS(), 2));
-        }
-        if (caveat instanceof ForecastCaveat.MayNotGetRound may) {
-            return "%s of the cars within the doubts cannot be driven round at all; the interval is that of the others."
-                    .formatted(Figures.percent(may.chance()));
-        }
-        return "No number has a plus_minus, so how sure the lap is cannot be told.";
     }
 
     private static String hindrance(Limit limit) {

@@ -12,6 +12,8 @@ public record Shell(String title, Tab current, AssetPaths assets) {
     public enum Tab {
         /** The front page. */
         COMPARE("/", "Before / After"),
+        /** Cars with their numbers. */
+        BENCH("/bench", "Bench"),
         /** Lanes drawn, and the best lap on them. */
         TRACK("/track", "Track"),
         /** Cars ranked. */
