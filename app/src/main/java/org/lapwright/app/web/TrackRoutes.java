@@ -10,6 +10,7 @@ import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.physics.ForecastInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.PredictionInWords;
@@ -25,7 +26,6 @@ import org.lapwright.core.car.SetUp;
 import org.lapwright.core.dynamics.PredictedLap;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Track;
-import org.lapwright.core.units.Interval;
 
 /** The tracks, and the best lap on each. */
 final class TrackRoutes {
@@ -65,8 +65,8 @@ final class TrackRoutes {
         Lane lane = lane(track, asked(context, "lane"), notices);
         String name = asked(context, "car");
         Optional<SetUp> car = car(name, notices);
-        String answer = car.flatMap(setUp -> interval(setUp, track, lane, notices))
-                .map(LaneCard::inWords)
+        String answer = car.map(setUp -> howSure(setUp, track, lane, notices))
+                .filter(said -> !said.isEmpty())
                 .orElse(HowSurePage.UNKNOWN);
         pages.show(
                 context,
@@ -79,12 +79,13 @@ final class TrackRoutes {
                         TrackChoice.page(file.name())));
     }
 
-    private Optional<Interval> interval(SetUp setUp, Track track, Lane lane, List<String> notices) {
+    private String howSure(SetUp setUp, Track track, Lane lane, List<String> notices) {
         try {
-            return cases.forecastLap().forecast(setUp, track, lane).forecast().knownS();
+            return ForecastInWords.interval(
+                    cases.forecastLap().forecast(setUp, track, lane).forecast());
         } catch (IllegalArgumentException senseless) {
             notices.add(senseless.getMessage() + ".");
-            return Optional.empty();
+            return "";
         }
     }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.physics.ExplainedNumber.Input;
 import org.lapwright.core.car.Balance;
@@ -13,6 +15,7 @@ import org.lapwright.core.car.MotorStrength;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.numbers.SetUpNumbers;
 import org.lapwright.core.numbers.Yield;
+import org.lapwright.core.prediction.SetUpDoubt;
 
 /** What a set-up works out to, each number with its meaning and its working. */
 public final class NumbersInWords {
@@ -20,13 +23,17 @@ public final class NumbersInWords {
     private static final double CLOSE_CALL = 0.1;
 
     private final SetUp setUp;
+    private final Function<SetUp, SetUpNumbers> workOut;
     private final SetUpNumbers numbers;
+    private final SetUpDoubt doubt;
     private final double volts;
     private final double grip;
 
-    NumbersInWords(SetUp setUp, SetUpNumbers numbers, double volts, double grip) {
+    NumbersInWords(SetUp setUp, Function<SetUp, SetUpNumbers> workOut, double volts, double grip) {
         this.setUp = setUp;
-        this.numbers = numbers;
+        this.workOut = workOut;
+        this.numbers = workOut.apply(setUp);
+        this.doubt = new SetUpDoubt(setUp);
         this.volts = volts;
         this.grip = grip;
     }
@@ -74,9 +81,14 @@ public final class NumbersInWords {
         SetUpNumbers.Standing standing = numbers.standing();
         boolean scales = setUp.mass().balance() instanceof Balance.OnTwoScales;
         return List.of(
-                number("total_g", "weight", standing.totalG(), "g", 1)
+                number("total_g", "weight", all -> all.standing().totalG(), "g", 1)
                         .because("The whole car, ballast included.", "m = weighed + Σ mᵢ", weights(Axis.NONE)),
-                number("cg_ahead_of_rear_axle_mm", "balance point", standing.cgAheadMm(), "mm", 1)
+                number(
+                                "cg_ahead_of_rear_axle_mm",
+                                "balance point",
+                                all -> all.standing().cgAheadMm(),
+                                "mm",
+                                1)
                         .because(
                                 "Where the car balances, ahead of the rear axle: %s of the way to the guide."
                                         .formatted(percent(standing.cgAheadMm() / lengthMm())),
@@ -84,7 +96,12 @@ public final class NumbersInWords {
                                         ? "x = Σ mᵢ xᵢ / m, weighed x = L W_guide / (W_guide + W_rear)"
                                         : "x = Σ mᵢ xᵢ / m",
                                 weights(Axis.AHEAD)),
-                number("cg_left_mm", "off centre (left +)", standing.cgLeftMm(), "mm", 1)
+                number(
+                                "cg_left_mm",
+                                "off centre (left +)",
+                                all -> all.standing().cgLeftMm(),
+                                "mm",
+                                1)
                         .because(
                                 Math.abs(standing.cgLeftMm()) < 0.05
                                         ? "The weight lies on the centre line."
@@ -92,7 +109,12 @@ public final class NumbersInWords {
                                                 .formatted(standing.cgLeftMm() > 0 ? "left; right" : "right; left"),
                                 "y = Σ mᵢ yᵢ / m",
                                 weights(Axis.LEFT)),
-                number("cg_height_mm", "height of the weight", standing.cgHeightMm(), "mm", 1)
+                number(
+                                "cg_height_mm",
+                                "height of the weight",
+                                all -> all.standing().cgHeightMm(),
+                                "mm",
+                                1)
                         .because(
                                 "Height of the centre of gravity above the track; lower tips later.",
                                 "h = Σ mᵢ zᵢ / m",
@@ -115,7 +137,12 @@ public final class NumbersInWords {
                             "x_M", "magnet ahead of the rear axle", fitted.xMm().value())));
         }
         return List.of(
-                number("guide_load_g", "load on the guide", standing.guideLoadG(), "g", 1)
+                number(
+                                "guide_load_g",
+                                "load on the guide",
+                                all -> all.standing().guideLoadG(),
+                                "g",
+                                1)
                         .because(
                                 "At rest, with what front wheels that touch carry of it. "
                                         + (standing.guideLoadG() > least
@@ -125,7 +152,12 @@ public final class NumbersInWords {
                                                         .formatted(Figures.significant(least, 3))),
                                 pulled ? "m x / L + F x_M / L" : "m x / L",
                                 inputs),
-                number("rear_load_g", "load on the rear tyres", standing.rearLoadG(), "g", 1)
+                number(
+                                "rear_load_g",
+                                "load on the rear tyres",
+                                all -> all.standing().rearLoadG(),
+                                "g",
+                                1)
                         .because(
                                 "At rest; what the tyres' grip works with." + (pulled ? " The magnet is counted." : ""),
                                 pulled ? "m + F − guide load" : "m − guide load",
@@ -146,14 +178,19 @@ public final class NumbersInWords {
         Input diameter = mm("d", "rear tyre", setUp.rearTyre().diameterMm().value());
         Input ratio = new Input("i", "gear ratio", Figures.fixed(gearing.ratio(), 3));
         return List.of(
-                number("ratio", "gear ratio", gearing.ratio(), "", 3)
+                number("ratio", "gear ratio", all -> all.gearing().ratio(), "", 3)
                         .because("Motor turns for one turn of the axle.", "i = axle teeth / motor teeth", gears),
-                number("mm_per_motor_turn", "way per motor turn", gearing.mmPerMotorTurn(), "mm", 2)
+                number(
+                                "mm_per_motor_turn",
+                                "way per motor turn",
+                                all -> all.gearing().mmPerMotorTurn(),
+                                "mm",
+                                2)
                         .because(
                                 "Way over the ground for one turn of the motor: more is longer gearing.",
                                 "π d / i",
                                 List.of(diameter, ratio)),
-                number("free_speed_m_s", "free speed", gearing.freeSpeedMps(), "m/s", 2)
+                number("free_speed_m_s", "free speed", all -> all.gearing().freeSpeedMps(), "m/s", 2)
                         .because(
                                 "Speed with the motor running free at %s V; on the track it stays below."
                                         .formatted(Figures.significant(volts, 3)),
@@ -172,7 +209,7 @@ public final class NumbersInWords {
         boolean touching = setUp.chassis().frontWheels() == FrontWheels.TOUCHING;
         boolean pulled = holding.tipG() != holding.tipWithoutMagnetG();
         return List.of(
-                number("slide_g", "slides at", holding.slideG(), "g", 2)
+                number("slide_g", "slides at", all -> all.holding().slideG().orElse(Double.NaN), "g", 2)
                         .because(
                                 "Sideways g at which the rear lets go on a steady circle of 300 mm radius.",
                                 "a_y / g at the centre of gravity where X² + Y² = (μ N_rear)², sin ψ = L / 300 mm",
@@ -191,7 +228,7 @@ public final class NumbersInWords {
                                                 "height of the weight",
                                                 numbers.standing().cgHeightMm()),
                                         mm("L", "guide to rear axle", lengthMm()))),
-                number("tip_g", "tips at", holding.tipG(), "g", 2)
+                number("tip_g", "tips at", all -> all.holding().tipG(), "g", 2)
                         .because(
                                 "Sideways g at which it tips over the outer rear wheel and %s, standing still."
                                                 .formatted(touching ? "front wheel" : "the guide")
@@ -230,12 +267,17 @@ public final class NumbersInWords {
                                                 .value(),
                                         "A")));
         return List.of(
-                number("motor_constant_v_s", "motor constant", numbers.motor().constantVs(), "V·s", 5)
+                number(
+                                "motor_constant_v_s",
+                                "motor constant",
+                                all -> all.motor().constantVs(),
+                                "V·s",
+                                5)
                         .because(
                                 "Volts per turning speed, and torque per ampere.",
                                 torque ? "K: root of I₀ ω₀ K² + T ω₀ K − T V = 0" : "K = (V − R I₀) / ω₀",
                                 inputs),
-                number("motor_ohm", "motor resistance", numbers.motor().resistanceOhm(), "ohm", 2)
+                number("motor_ohm", "motor resistance", all -> all.motor().resistanceOhm(), "ohm", 2)
                         .because(
                                 "Of the winding, with what the brushes add.",
                                 torque ? "R = K V / (T + K I₀)" : "R = V / I_s",
@@ -312,18 +354,23 @@ public final class NumbersInWords {
         return Figures.fixed(100 * share, 0) + " %";
     }
 
-    private static Unexplained number(String key, String label, double value, String unit, int decimals) {
-        return number(key, label, OptionalDouble.of(value), unit, decimals);
-    }
-
-    private static Unexplained number(String key, String label, OptionalDouble value, String unit, int decimals) {
-        return new Unexplained(key, label, value, unit, decimals);
+    private Unexplained number(
+            String key, String label, ToDoubleFunction<SetUpNumbers> which, String unit, int decimals) {
+        double value = which.applyAsDouble(numbers);
+        if (Double.isNaN(value)) {
+            return new Unexplained(key, label, OptionalDouble.empty(), 0, unit, decimals);
+        }
+        double plusMinus =
+                doubt.linear(car -> which.applyAsDouble(workOut.apply(car))).standardUncertainty();
+        return new Unexplained(
+                key, label, OptionalDouble.of(value), Double.isFinite(plusMinus) ? plusMinus : 0, unit, decimals);
     }
 
     /** A number before its working. */
-    private record Unexplained(String key, String label, OptionalDouble value, String unit, int decimals) {
+    private record Unexplained(
+            String key, String label, OptionalDouble value, double plusMinus, String unit, int decimals) {
         ExplainedNumber because(String meaning, String formula, List<Input> inputs) {
-            return new ExplainedNumber(key, label, value, unit, decimals, meaning, formula, inputs);
+            return new ExplainedNumber(key, label, value, plusMinus, unit, decimals, meaning, formula, inputs);
         }
     }
 }
