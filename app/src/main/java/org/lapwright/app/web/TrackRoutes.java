@@ -10,6 +10,7 @@ import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.physics.ForecastInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
@@ -21,6 +22,7 @@ import org.lapwright.app.web.track.TrackListPage;
 import org.lapwright.app.web.track.TrackPage;
 import org.lapwright.app.web.track.TrackPage.Driven;
 import org.lapwright.app.web.track.TrackPage.LapView;
+import org.lapwright.app.web.view.ExampleView;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.dynamics.PredictedLap;
@@ -31,10 +33,12 @@ import org.lapwright.core.track.Track;
 final class TrackRoutes {
     private final PhysicsCases cases;
     private final OwnGarage garage;
+    private final ShowKept showKept;
     private final Pages pages;
 
-    TrackRoutes(PhysicsCases cases, Pages pages) {
-        this.cases = cases;
+    TrackRoutes(UseCases useCases, Pages pages) {
+        this.cases = useCases.physics();
+        this.showKept = useCases.showKept();
         this.garage = cases.garage();
         this.pages = pages;
     }
@@ -46,7 +50,8 @@ final class TrackRoutes {
                     "tracks.jte",
                     new TrackListPage(
                             pages.shell("Tracks", Tab.TRACK),
-                            garage.tracks().stream().map(TrackListPage.Row::of).toList()));
+                            garage.tracks().stream().map(TrackListPage.Row::of).toList(),
+                            new ExampleView(showKept.exampleState(), "/track")));
             return;
         }
         KeptFile file = asked(context);
