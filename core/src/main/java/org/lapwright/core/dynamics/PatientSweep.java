@@ -1,5 +1,7 @@
 package org.lapwright.core.dynamics;
 
+import org.lapwright.core.num.GoldenSection;
+
 /**
  * The fastest lap by searching every cell numerically, with nothing taken for granted: the set of speeds from which the
  * rest of the lap can be driven may have a lower end (a car that needs a run-up to a hill), the sets may be empty, and no
