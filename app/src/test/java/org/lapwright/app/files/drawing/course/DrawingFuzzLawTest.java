@@ -106,7 +106,7 @@ class DrawingFuzzLawTest {
                 layOne(loop, wish);
             }
         } catch (Trouble told) {
-            readable(told.getMessage());
+            readable(told.problem().sentence());
         }
     }
 
@@ -116,7 +116,7 @@ class DrawingFuzzLawTest {
             line.remarks().forEach(DrawingFuzzLawTest::readable);
             assertThat(line.points()).hasSizeBetween(4, 5000);
         } catch (Trouble told) {
-            readable(told.getMessage());
+            readable(told.problem().sentence());
         }
     }
 
