@@ -12,10 +12,10 @@ import java.util.OptionalDouble;
  * @param scale what a pixel is
  */
 record SvgFrame(AffineTransform placed, DrawnScale scale) {
-    static SvgFrame of(Attributes svg, Budget budget) {
+    static SvgFrame of(Attributes svg) {
         OptionalDouble width = size(svg, "width");
         OptionalDouble height = size(svg, "height");
-        List<Double> box = SvgNumbers.list(svg.text("viewBox"), budget);
+        List<Double> box = SvgNumbers.list(svg.text("viewBox"));
         boolean boxed = box.size() == 4 && box.get(2) > 0 && box.get(3) > 0;
         AffineTransform placed = AffineTransform.getScaleInstance(1, -1);
         if (boxed && (width.isPresent() || height.isPresent())) {

@@ -33,6 +33,9 @@ final class SvgNumbers {
             24 / 25.4);
     private static final Pattern STEP = Pattern.compile("[\\s,]*([a-zA-Z]{1,10})\\s*\\(([^()]*)\\)");
 
+    /** A little more than a drawing may have points; whoever draws them says that they are too many. */
+    private static final int MOST_NUMBERS = 2 * Budget.MOST + 2;
+
     private SvgNumbers() {}
 
     /** A length in pixels; empty if it is none, or relative to something else (percent, em). */
@@ -54,11 +57,10 @@ final class SvgNumbers {
     }
 
     /** All numbers of a list, as far as they can be read. */
-    static List<Double> list(String text, Budget budget) {
+    static List<Double> list(String text) {
         List<Double> numbers = new ArrayList<>();
         NumberScanner in = new NumberScanner(text);
-        while (in.hasMore()) {
-            budget.take();
+        while (numbers.size() <= MOST_NUMBERS && in.hasMore()) {
             try {
                 numbers.add(Budget.checked(in.number()));
             } catch (NumberScanner.NoNumber broken) {
@@ -79,7 +81,7 @@ final class SvgNumbers {
         int read = 0;
         while (steps.find() && steps.start() == read) {
             budget.take();
-            AffineTransform step = step(steps.group(1), list(steps.group(2), budget));
+            AffineTransform step = step(steps.group(1), list(steps.group(2)));
             if (step == null) {
                 return null;
             }

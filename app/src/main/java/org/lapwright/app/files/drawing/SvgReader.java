@@ -131,7 +131,7 @@ final class SvgReader {
                             .formatted(LeftOut.shortened(svg.element())),
                     "Save the drawing as SVG or as DXF (text)");
         }
-        SvgFrame frame = SvgFrame.of(svg, budget);
+        SvgFrame frame = SvgFrame.of(svg);
         scale = frame.scale();
         placed.push(frame.placed());
     }
@@ -157,7 +157,7 @@ final class SvgReader {
 
     private void shape(Attributes shape) {
         Pen pen = new Pen(budget);
-        String trouble = new SvgShapes(pen, budget).draw(shape);
+        String trouble = new SvgShapes(pen).draw(shape);
         if (!trouble.isEmpty()) {
             leftOut.say("Line %d, %s: %s.".formatted(shape.line(), shape.element(), trouble));
         }

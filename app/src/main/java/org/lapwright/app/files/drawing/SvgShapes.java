@@ -10,11 +10,9 @@ final class SvgShapes {
     static final Set<String> NAMES = Set.of("path", "line", "polyline", "polygon", "circle", "ellipse", "rect");
 
     private final Pen pen;
-    private final Budget budget;
 
-    SvgShapes(Pen pen, Budget budget) {
+    SvgShapes(Pen pen) {
         this.pen = pen;
-        this.budget = budget;
     }
 
     /**
@@ -42,7 +40,7 @@ final class SvgShapes {
     }
 
     private String points(String text, boolean closed) {
-        List<Double> numbers = SvgNumbers.list(text, budget);
+        List<Double> numbers = SvgNumbers.list(text);
         Iterator<Double> in = numbers.iterator();
         for (int i = 0; i + 1 < numbers.size(); i += 2) {
             if (i == 0) {

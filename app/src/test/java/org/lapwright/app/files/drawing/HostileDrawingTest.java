@@ -106,6 +106,14 @@ class HostileDrawingTest {
                 .contains("200,000 groups");
     }
 
+    /** What is promised fits. */
+    @Test
+    void nearlyAsManyPointsAsMayBe() {
+        String most = SVG + "<polyline points=\"" + "0,0 1,1 ".repeat(99_000) + "\"/></svg>";
+        assertThat(DrawingFile.read(most).drawing()).isPresent();
+        assertThat(refusal(most.replace("1,1 ", "1,1 2,2 "))).contains("200000");
+    }
+
     @Test
     void nestedTooDeep() {
         assertThat(refusal(SVG + "<g>".repeat(100_000))).contains("nested more than 100 deep");
