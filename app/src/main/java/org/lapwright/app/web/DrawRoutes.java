@@ -154,7 +154,7 @@ final class DrawRoutes {
                 new FilePage(pages.shell("A track from a file", Tab.TRACK), text, problems, taken));
     }
 
-    private static void saved(Context context, KeptFile kept) {
+    static void saved(Context context, KeptFile kept) {
         context.redirect(TrackChoice.page(kept.name()) + "&saved", HttpStatus.SEE_OTHER);
     }
 
@@ -163,12 +163,12 @@ final class DrawRoutes {
                 && garage.track(name.strip()).filter(kept -> !kept.example()).isPresent();
     }
 
-    private static String taken(String name) {
+    static String taken(String name) {
         return "There is a track '%s' already. Give this one another name, or tick “Put it in its place”."
                 .formatted(name.strip());
     }
 
-    private static Optional<String> uploaded(Context context) {
+    static Optional<String> uploaded(Context context) {
         UploadedFile file = context.isMultipartFormData() ? part(context) : null;
         if (file == null || file.size() == 0) {
             return Optional.empty();

@@ -131,9 +131,16 @@ public final class WebApp implements AutoCloseable {
         routes.post("/track/draw", draw::press);
         routes.get("/track/file", draw::openFile);
         routes.post("/track/file", draw::pressFile);
+        routeLine(routes);
         routes.post("/api/verdict", api::judge);
         routes.get("/assets/{version}/{name}", assets::serve);
         routes.get("/favicon.ico", assets::serveIcon);
+    }
+
+    private void routeLine(RoutesConfig routes) {
+        LineRoutes line = new LineRoutes(useCases.physics().garage(), pages);
+        routes.get("/track/line", line::open);
+        routes.post("/track/line", line::press);
     }
 
     private void routeBench(RoutesConfig routes) {

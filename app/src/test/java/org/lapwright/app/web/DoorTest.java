@@ -41,6 +41,7 @@ class DoorTest {
             "/track/how-sure?track=Hill",
             "/track/draw",
             "/track/file",
+            "/track/line",
             "/nowhere",
             "/kept/77",
             "/assets/0/none.css");
@@ -53,6 +54,7 @@ class DoorTest {
             "/api/verdict",
             "/track/draw",
             "/track/file",
+            "/track/line",
             "/bench/measure",
             "/bench/file",
             "/nowhere");

@@ -7,7 +7,7 @@ import org.lapwright.core.units.Check;
 import org.lapwright.core.units.NumberKey;
 
 /** Turns what somebody typed into numbers, and gathers what could not be understood. */
-final class Typed {
+public final class Typed {
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,9}([.,]\\d{0,9})?|[.,]\\d{1,9})");
 
     /** One mark before three digits may be a decimal mark or set thousands apart. */
@@ -15,16 +15,18 @@ final class Typed {
 
     private final List<String> problems = new ArrayList<>();
 
-    List<String> problems() {
+    /** What could not be understood, in sentences. */
+    public List<String> problems() {
         return problems;
     }
 
-    void problem(String sentence) {
+    /** Notes one. */
+    public void problem(String sentence) {
         problems.add(sentence);
     }
 
     /** Takes what makes sense only with the rest; else its message becomes a problem of {@code about}. */
-    <T> java.util.Optional<T> build(String about, java.util.function.Supplier<T> maker) {
+    public <T> java.util.Optional<T> build(String about, java.util.function.Supplier<T> maker) {
         try {
             return java.util.Optional.of(maker.get());
         } catch (IllegalArgumentException senseless) {
@@ -34,12 +36,12 @@ final class Typed {
     }
 
     /** An optional number; empty means {@code otherwise}. */
-    double number(String text, NumberKey key, String label, double otherwise) {
+    public double number(String text, NumberKey key, String label, double otherwise) {
         return text.isBlank() ? otherwise : number(text, key, label);
     }
 
     /** A number in the range of its key; NaN, with a problem noted, if it is none. */
-    double number(String text, NumberKey key, String label) {
+    public double number(String text, NumberKey key, String label) {
         String typed = text.strip().replace('\u2212', '-');
         if (typed.isEmpty()) {
             problem("%s is empty; give a number %s.".formatted(label, key.range()));
