@@ -116,6 +116,23 @@ public record LaneMap(
         return of(track, lane, Colouring.plain(LanePlan.of(track, lane).cells()), Optional.empty(), false);
     }
 
+    /** All lanes alike, with the numbers of the pieces, counted from 1. */
+    public static LaneMap numbered(Track track) {
+        LaneMap plain = plain(track, track.lanes().get(0));
+        return new LaneMap(
+                plain.summary,
+                plain.viewBox,
+                plain.others,
+                plain.lines,
+                plain.underBridge,
+                plain.bridge,
+                plain.startLine,
+                plain.start,
+                PieceNumbers.of(track, frame(track)),
+                plain.scaleBar,
+                plain.kinds);
+    }
+
     /** A lap coloured by speed. */
     static LaneMap bySpeed(Track track, Lane lane, PredictedLap lap) {
         return of(track, lane, Colouring.bySpeed(lap), Optional.of(lap), false);

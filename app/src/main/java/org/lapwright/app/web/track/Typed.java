@@ -7,24 +7,46 @@ import org.lapwright.core.units.Check;
 import org.lapwright.core.units.NumberKey;
 
 /** Turns what somebody typed into numbers, and gathers what could not be understood. */
-final class Typed {
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,9}([.,]\\d{0,9})?|[.,]\\d{1,9})");
+public final class Typed {
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,9}([.,]\\d{0,25})?|[.,]\\d{1,25})");
 
     /** One mark before three digits may be a decimal mark or set thousands apart. */
     private static final Pattern AMBIGUOUS = Pattern.compile("[+-]?[1-9]\\d{0,2}[.,]\\d{3}");
 
-    private final List<String> problems = new ArrayList<>();
+    private final List<Fault> faults = new ArrayList<>();
+    private String field = "";
 
-    List<String> problems() {
-        return problems;
+    /**
+     * What could not be understood.
+     *
+     * @param field where it stands in the form; empty for the whole of it
+     * @param sentence what is wrong and what would be right
+     */
+    public record Fault(String field, String sentence) {}
+
+    /** From now on it is about this field. */
+    public Typed at(String otherField) {
+        field = otherField;
+        return this;
     }
 
-    void problem(String sentence) {
-        problems.add(sentence);
+    /** What could not be understood, with its fields. */
+    public List<Fault> faults() {
+        return faults;
+    }
+
+    /** What could not be understood, in words. */
+    public List<String> problems() {
+        return faults.stream().map(fault -> fault.sentence()).toList();
+    }
+
+    /** Something could not be understood. */
+    public void problem(String sentence) {
+        faults.add(new Fault(field, sentence));
     }
 
     /** Takes what makes sense only with the rest; else its message becomes a problem of {@code about}. */
-    <T> java.util.Optional<T> build(String about, java.util.function.Supplier<T> maker) {
+    public <T> java.util.Optional<T> build(String about, java.util.function.Supplier<T> maker) {
         try {
             return java.util.Optional.of(maker.get());
         } catch (IllegalArgumentException senseless) {
@@ -34,12 +56,12 @@ final class Typed {
     }
 
     /** An optional number; empty means {@code otherwise}. */
-    double number(String text, NumberKey key, String label, double otherwise) {
+    public double number(String text, NumberKey key, String label, double otherwise) {
         return text.isBlank() ? otherwise : number(text, key, label);
     }
 
     /** A number in the range of its key; NaN, with a problem noted, if it is none. */
-    double number(String text, NumberKey key, String label) {
+    public double number(String text, NumberKey key, String label) {
         String typed = text.strip().replace('\u2212', '-');
         if (typed.isEmpty()) {
             problem("%s is empty; give a number %s.".formatted(label, key.range()));
