@@ -1,7 +1,9 @@
 package org.lapwright.app.cli;
 
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -60,7 +62,7 @@ final class NumbersCommand implements Callable<Integer> {
         NumbersInWords numbers = workOut();
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
-            out.println(Json.of(NumbersJson.of(numbers.numbers())));
+            out.println(Json.of(NumbersJson.of(numbers.numbers(), plusMinus(numbers))));
         } else {
             print(out, numbers);
         }
@@ -76,17 +78,27 @@ final class NumbersCommand implements Callable<Integer> {
         return track == null ? workOutNumbers.onBench(setUp) : workOutNumbers.on(setUp, files.track(track));
     }
 
+    private static Map<String, Double> plusMinus(NumbersInWords numbers) {
+        Map<String, Double> doubts = new LinkedHashMap<>();
+        for (ExplainedNumber number : numbers.all()) {
+            if (number.plusMinus() > 0) {
+                doubts.put(number.key(), number.plusMinus());
+            }
+        }
+        return doubts;
+    }
+
     private void print(PrintWriter out, NumbersInWords numbers) {
         out.println(numbers.setUp().name());
         out.println(numbers.yieldsFirst());
         out.println();
         for (ExplainedNumber number : numbers.all()) {
-            out.println("%-24s%14s   %s"
+            out.println("%-24s%22s   %s"
                     .formatted(number.label(), number.shown(), number.meaning())
                     .stripTrailing());
             if (working) {
-                out.println(" ".repeat(41) + "= " + number.formula());
-                out.println(" ".repeat(41) + "  " + inputs(number.inputs()));
+                out.println(" ".repeat(49) + "= " + number.formula());
+                out.println(" ".repeat(49) + "  " + inputs(number.inputs()));
             }
         }
     }

@@ -15,6 +15,7 @@ import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.NumbersInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
@@ -39,16 +40,18 @@ import org.lapwright.core.track.Track;
 final class BenchRoutes {
     private final PhysicsCases physics;
     private final OwnGarage garage;
+    private final ShowKept showKept;
     private final Pages pages;
 
-    BenchRoutes(PhysicsCases physics, Pages pages) {
-        this.physics = physics;
+    BenchRoutes(UseCases useCases, Pages pages) {
+        this.physics = useCases.physics();
+        this.showKept = useCases.showKept();
         this.garage = physics.garage();
         this.pages = pages;
     }
 
     void list(Context context) {
-        pages.show(context, "bench/list.jte", BenchPage.of(shell("Bench"), garage.cars()));
+        pages.show(context, "bench/list.jte", BenchPage.of(shell("Bench"), garage.cars(), showKept.exampleState()));
     }
 
     void car(Context context) {

@@ -3,6 +3,8 @@ package org.lapwright.app.web;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShowKept;
@@ -14,6 +16,9 @@ import org.lapwright.app.web.view.VerdictView;
 
 /** Kept comparisons, and the example garage among them. */
 final class KeptRoutes {
+    /** Pages that have the example's banner. */
+    private static final List<String> BACK = List.of("/ladder", "/kept", "/bench", "/track");
+
     private final UseCases useCases;
     private final ShowKept kept;
     private final Pages pages;
@@ -90,6 +95,7 @@ final class KeptRoutes {
 
     /** Only to pages of our own that show the banner. */
     private static String back(Context context) {
-        return "/ladder".equals(context.formParam("back")) ? "/ladder" : "/kept";
+        String asked = Optional.ofNullable(context.formParam("back")).orElse("");
+        return BACK.contains(asked) ? asked : "/kept";
     }
 }

@@ -10,6 +10,8 @@ import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.ShowKept;
+import org.lapwright.app.usecase.physics.ForecastInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.PredictionInWords;
@@ -21,22 +23,24 @@ import org.lapwright.app.web.track.TrackPage;
 import org.lapwright.app.web.track.TrackPage.Driven;
 import org.lapwright.app.web.track.TrackPage.LapView;
 import org.lapwright.app.web.track.editor.TrackForm;
+import org.lapwright.app.web.view.ExampleView;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.dynamics.PredictedLap;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
-import org.lapwright.core.units.Interval;
 
 /** The tracks, and the best lap on each. */
 final class TrackRoutes {
     private final PhysicsCases cases;
     private final OwnGarage garage;
+    private final ShowKept showKept;
     private final Pages pages;
 
-    TrackRoutes(PhysicsCases cases, Pages pages) {
-        this.cases = cases;
+    TrackRoutes(UseCases useCases, Pages pages) {
+        this.cases = useCases.physics();
+        this.showKept = useCases.showKept();
         this.garage = cases.garage();
         this.pages = pages;
     }
@@ -48,7 +52,8 @@ final class TrackRoutes {
                     "tracks.jte",
                     new TrackListPage(
                             pages.shell("Tracks", Tab.TRACK),
-                            garage.tracks().stream().map(TrackListPage.Row::of).toList()));
+                            garage.tracks().stream().map(TrackListPage.Row::of).toList(),
+                            new ExampleView(showKept.exampleState(), "/track")));
             return;
         }
         KeptFile file = asked(context);
@@ -67,8 +72,8 @@ final class TrackRoutes {
         Lane lane = lane(track, asked(context, "lane"), notices);
         String name = asked(context, "car");
         Optional<SetUp> car = car(name, notices);
-        String answer = car.flatMap(setUp -> interval(setUp, track, lane, notices))
-                .map(LaneCard::inWords)
+        String answer = car.map(setUp -> howSure(setUp, track, lane, notices))
+                .filter(said -> !said.isEmpty())
                 .orElse(HowSurePage.UNKNOWN);
         pages.show(
                 context,
@@ -81,12 +86,13 @@ final class TrackRoutes {
                         TrackChoice.page(file.name())));
     }
 
-    private Optional<Interval> interval(SetUp setUp, Track track, Lane lane, List<String> notices) {
+    private String howSure(SetUp setUp, Track track, Lane lane, List<String> notices) {
         try {
-            return cases.forecastLap().forecast(setUp, track, lane).forecast().knownS();
+            return ForecastInWords.interval(
+                    cases.forecastLap().forecast(setUp, track, lane).forecast());
         } catch (IllegalArgumentException senseless) {
             notices.add(senseless.getMessage() + ".");
-            return Optional.empty();
+            return "";
         }
     }
 

@@ -109,7 +109,7 @@ public final class WebApp implements AutoCloseable {
         KeptRoutes kept = new KeptRoutes(useCases, pages);
         LadderRoutes ladder = new LadderRoutes(useCases, pages);
         WordRoutes words = new WordRoutes(useCases.glossary(), pages);
-        TrackRoutes track = new TrackRoutes(useCases.physics(), pages);
+        TrackRoutes track = new TrackRoutes(useCases, pages);
         DrawRoutes draw = new DrawRoutes(useCases.physics().garage(), pages);
         VerdictApi api = new VerdictApi(useCases.judgeChange(), useCases.knownDriver());
         routes.get("/", compare::open);
@@ -140,7 +140,7 @@ public final class WebApp implements AutoCloseable {
     }
 
     private void routeBench(RoutesConfig routes) {
-        BenchRoutes bench = new BenchRoutes(useCases.physics(), pages);
+        BenchRoutes bench = new BenchRoutes(useCases, pages);
         routes.get("/bench", bench::list);
         routes.get("/bench/car", bench::car);
         routes.get("/bench/car.json", bench::download);

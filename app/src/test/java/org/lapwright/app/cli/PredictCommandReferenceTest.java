@@ -87,7 +87,7 @@ class PredictCommandReferenceTest {
         Spoken people = Spoken.of("predict", file("magnet.car.json"), file("loop.track.json"));
         assertThat(people.out())
                 .contains("red", "1.530 s", "slide 72 %, power 28 %")
-                .contains("cannot be told");
+                .contains("No number of the car has a ± yet");
     }
 
     @Test

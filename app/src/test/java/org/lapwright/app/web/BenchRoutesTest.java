@@ -58,6 +58,19 @@ class BenchRoutesTest {
     }
 
     @Test
+    void theExamplesCarsGoInOneClickAndComeBack() {
+        stage.withExampleGarage();
+        assertThat(visitor.get("/bench").body()).contains("This is an example garage, invented.", "Dunlin");
+        var gone = visitor.post("/example/remove", Map.of("back", "/bench"));
+        assertThat(gone.headers().firstValue("Location"))
+                .hasValueSatisfying(to -> assertThat(to).endsWith("/bench"));
+        assertThat(visitor.get("/bench").body()).doesNotContain("Dunlin").contains("Bring the example garage back");
+        assertThat(visitor.get("/track").body()).doesNotContain("Shed loop");
+        visitor.post("/example/bring-back", Map.of("back", "/bench"));
+        assertThat(visitor.get("/bench").body()).contains("Dunlin");
+    }
+
+    @Test
     void anEmptyBenchSaysWhatWillBeThereAndGivesOneButton() {
         String page = visitor.get("/bench").body();
         assertThat(page).contains("Here every car with numbers will stand", "href=\"/bench/measure\"");

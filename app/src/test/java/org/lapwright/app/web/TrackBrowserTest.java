@@ -54,7 +54,7 @@ class TrackBrowserTest {
             assertThat(Integer.parseInt(middle)).isGreaterThan(50);
             page.locator(".lanemap").click();
             assertThat(page.locator("#place")).not().hasValue(middle);
-            assertThat(page.locator(".lanes li.current .sure")).containsText("nine times in ten between");
+            assertThat(page.locator(".lanes li.current .sure")).containsText("9 in 10 between");
             assertThat(page.locator(".lanes li:not(.current) .sure a")).isVisible();
             assertThat(window.complaints()).isEmpty();
         }
@@ -71,7 +71,7 @@ class TrackBrowserTest {
             page.locator("text=By what limits").click();
             assertThat(page.locator(".ground .limit-slide").first()).isVisible();
             page.locator(".lanes li.current .sure a").click();
-            assertThat(page.locator("main")).containsText("nine times in ten between");
+            assertThat(page.locator("main")).containsText("9 in 10 between");
             assertThat(window.complaints()).isEmpty();
         }
     }

@@ -152,7 +152,7 @@ class TrackRoutesTest {
     void howSureIsAskedForByItself() {
         assertThat(visitor.get("/track/how-sure?track=Hill&lane=inner&car=Dunlin")
                         .body())
-                .containsPattern("nine times in ten between \\d\\.\\d{3} and \\d\\.\\d{3} s");
+                .containsPattern("9 in 10 between \\d\\.\\d{2,3} and \\d\\.\\d{2,3} s");
         assertThat(visitor.get("/track/how-sure?track=Hill&lane=inner&car=plain")
                         .body())
                 .contains("How sure it is cannot be said");
@@ -314,6 +314,6 @@ class TrackRoutesTest {
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body().length()).isLessThan(200_000);
         assertThat(visitor.get("/track/how-sure?track=Endless&car=Dunlin").body())
-                .contains("longer than 30 m");
+                .contains("9 in 10 between");
     }
 }

@@ -1,16 +1,14 @@
 package org.lapwright.core.dynamics;
 
-import java.util.function.DoubleUnaryOperator;
+import org.lapwright.core.num.GoldenSection;
 
 /**
  * The fastest lap by searching every cell numerically, with nothing taken for granted: the set of speeds from which the
  * rest of the lap can be driven may have a lower end (a car that needs a run-up to a hill), the sets may be empty, and no
- * formula for any single limit is used beyond {@link FeasibleRange}. Slow, some 20 µs a cell; {@link QuickSweep} leaves to
+ * formula for any single limit is used beyond {@link FeasibleRange}. Slow, some 20 µs a cell; {@link SweepGroup} leaves to
  * it what it cannot do, and tests hold the two together.
  */
 final class PatientSweep {
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-    private static final int NARROWINGS = 64;
     private static final int HALVINGS = 60;
 
     /** Sets that have not settled by then still serve: the sweep forwards tries every step itself. */
@@ -63,7 +61,11 @@ final class PatientSweep {
 
     /** Finds the fastest lap, or says that there is none. */
     boolean solve() {
-        double[] cap = caps();
+        if (!findPeaks()) {
+            return false;
+        }
+        double[] cap = new double[forces.lane.cells + 1];
+        SpeedPeaks.capNodes(forces, lines.cap, peaks, cap);
         int n = forces.lane.cells;
         least[n] = 0;
         most[n] = cap[n];
@@ -85,20 +87,26 @@ final class PatientSweep {
         return forward();
     }
 
-    private double[] caps() {
+    /** Says at once when there is a place that cannot be passed at any speed: the sweeps would take long to find out. */
+    private boolean findPeaks() {
         for (int e = 0; e < forces.lane.elements; e++) {
-            findPeak(e);
+            if (!findPeak(e)) {
+                stuckCell = e < forces.lane.cells ? e : forces.lane.joints[(e - forces.lane.cells) / 2];
+                stuckLimit = blame();
+                return false;
+            }
         }
-        double[] cap = new double[forces.lane.cells + 1];
-        SpeedPeaks.capNodes(forces, lines.cap, peaks, cap);
-        return cap;
+        return true;
     }
 
     /** The greatest w at which any acceleration is possible, and where a cell at that w leads. */
-    private void findPeak(int e) {
+    private boolean findPeak(int e) {
         nextLeast = 0;
         nextMost = Double.POSITIVE_INFINITY;
         double best = widest(e);
+        if (width(e, best) < TOUCHING) {
+            return false;
+        }
         double top = width(e, best) < 0 ? best : lastGood(e, best, ceiling);
         width(e, top);
         if (top >= forces.rows.get(ForceRows.FREE, e)) {
@@ -109,6 +117,7 @@ final class PatientSweep {
             peaks.set(StepRows.PEAK, e, top);
             peaks.set(StepRows.HELPFUL, e, top + forces.lane.rows.get(TrailedLane.DS, e) * there);
         }
+        return true;
     }
 
     private boolean backward(int i, double cap) {
@@ -167,7 +176,7 @@ final class PatientSweep {
 
     /** The w with most room. */
     private double widest(int e) {
-        return greatest(w -> width(e, w), 0, ceiling);
+        return GoldenSection.greatest(w -> width(e, w), 0, ceiling);
     }
 
     /** Towards {@code bound} from a good w, the last with room. */
@@ -190,31 +199,12 @@ final class PatientSweep {
 
     /** The least near-end w over mid-cell w from bottom to top. */
     private double leastNear(int e, double bottom, double top) {
-        return -highest(middle -> -near(e, middle, false), bottom, top);
+        return -GoldenSection.highest(middle -> -near(e, middle, false), bottom, top);
     }
 
     /** The greatest near-end w over mid-cell w from bottom to top. */
     private double mostNear(int e, double bottom, double top) {
-        return highest(middle -> near(e, middle, true), bottom, top);
-    }
-
-    private static double highest(DoubleUnaryOperator height, double from, double to) {
-        double a = from;
-        double b = to;
-        double best = Math.max(height.applyAsDouble(a), height.applyAsDouble(b));
-        for (int k = 0; k < NARROWINGS; k++) {
-            double p = b - GOLDEN * (b - a);
-            double q = a + GOLDEN * (b - a);
-            double atP = height.applyAsDouble(p);
-            double atQ = height.applyAsDouble(q);
-            best = Math.max(best, Math.max(atP, atQ));
-            if (atP > atQ) {
-                b = q;
-            } else {
-                a = p;
-            }
-        }
-        return best;
+        return GoldenSection.highest(middle -> near(e, middle, true), bottom, top);
     }
 
     private double near(int e, double middle, boolean slowing) {
@@ -312,32 +302,6 @@ final class PatientSweep {
     }
 
     private double slackest(int e, double from, double to) {
-        return greatest(w -> slack(e, w), from, to);
-    }
-
-    /** Where a function with one peak is greatest, by golden section. */
-    private static double greatest(DoubleUnaryOperator peaked, double from, double to) {
-        double a = from;
-        double b = to;
-        double p = b - GOLDEN * (b - a);
-        double q = a + GOLDEN * (b - a);
-        double atP = peaked.applyAsDouble(p);
-        double atQ = peaked.applyAsDouble(q);
-        for (int k = 0; k < NARROWINGS; k++) {
-            if (atP > atQ) {
-                b = q;
-                q = p;
-                atQ = atP;
-                p = b - GOLDEN * (b - a);
-                atP = peaked.applyAsDouble(p);
-            } else {
-                a = p;
-                p = q;
-                atP = atQ;
-                q = a + GOLDEN * (b - a);
-                atQ = peaked.applyAsDouble(q);
-            }
-        }
-        return (a + b) / 2;
+        return GoldenSection.greatest(w -> slack(e, w), from, to);
     }
 }

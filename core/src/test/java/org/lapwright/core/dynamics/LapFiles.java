@@ -23,6 +23,8 @@ import org.lapwright.core.car.WeighedCar;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Piece;
 import org.lapwright.core.track.PieceLayout;
+import org.lapwright.core.track.PlanPoint;
+import org.lapwright.core.track.PointLayout;
 import org.lapwright.core.track.Power;
 import org.lapwright.core.track.Surface;
 import org.lapwright.core.track.Track;
@@ -46,7 +48,12 @@ public final class LapFiles {
 
     /** A car under {@code reference/lap/}. */
     public static SetUp car(String name) {
-        JsonNode car = json("lap/" + name + ".car.json");
+        return carAt("lap/" + name);
+    }
+
+    /** A car anywhere under {@code reference/}. */
+    static SetUp carAt(String path) {
+        JsonNode car = json(path + ".car.json");
         List<Ballast> ballast = new ArrayList<>();
         for (JsonNode piece : car.path("ballast")) {
             ballast.add(Ballast.of(piece.get("name").asText(), readings(piece)));
@@ -71,9 +78,14 @@ public final class LapFiles {
 
     /** A track under {@code reference/lap/}. */
     public static Track track(String name) {
-        JsonNode track = json("lap/" + name + ".track.json");
+        return trackAt("lap/" + name);
+    }
+
+    /** A track anywhere under {@code reference/}. */
+    static Track trackAt(String path) {
+        JsonNode track = json(path + ".track.json");
         List<Piece> pieces = new ArrayList<>();
-        for (JsonNode piece : track.get("pieces")) {
+        for (JsonNode piece : track.path("pieces")) {
             double rise = piece.path("rise_mm").asDouble();
             pieces.add(
                     piece.has("straight_mm")
@@ -103,8 +115,18 @@ public final class LapFiles {
                         power.get("source_ohm").asDouble(),
                         power.get("rail_ohm_per_m").asDouble(),
                         taps,
-                        OptionalDouble.of(power.get("brake_ohm").asDouble())),
-                new PieceLayout(pieces));
+                        power.has("brake_ohm")
+                                ? OptionalDouble.of(power.get("brake_ohm").asDouble())
+                                : OptionalDouble.empty()),
+                track.has("points_mm") ? new PointLayout(points(track)) : new PieceLayout(pieces));
+    }
+
+    private static List<PlanPoint> points(JsonNode track) {
+        List<PlanPoint> points = new ArrayList<>();
+        track.get("points_mm")
+                .forEach(point -> points.add(
+                        new PlanPoint(point.get(0).asDouble(), point.get(1).asDouble())));
+        return points;
     }
 
     private static Readings readings(JsonNode object) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.LaneCells;
@@ -50,7 +51,9 @@ class LapSolverLawTest {
     void bruteForceFindsNoOtherWay() {
         int round = 0;
         int stuck = 0;
-        for (int seed : new int[] {78, 85, 120, 127, 131, 291, 417, 439, 703, 745}) {
+        // Garages hard to get round, found by looking for such, and as many as come.
+        IntStream hard = IntStream.of(78, 85, 120, 127, 131, 291, 417, 439, 703, 745);
+        for (int seed : IntStream.concat(hard, IntStream.range(1000, 1030)).toArray()) {
             RandomGarage garage = new RandomGarage(new SplittableRandom(seed));
             Track track = garage.track();
             ResolvedCar car = ResolvedCar.of(garage.car(), track.surface());
@@ -69,7 +72,7 @@ class LapSolverLawTest {
                 }
             }
         }
-        assertThat(round).isGreaterThan(4);
+        assertThat(round).isGreaterThan(30);
         assertThat(stuck).isGreaterThan(4);
     }
 

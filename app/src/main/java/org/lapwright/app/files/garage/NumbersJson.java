@@ -2,6 +2,9 @@ package org.lapwright.app.files.garage;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.core.numbers.SetUpNumbers;
@@ -27,6 +30,7 @@ import org.lapwright.core.numbers.Yield;
  * @param motorConstantVs motor constant, V s
  * @param motorOhm motor resistance, ohm
  * @param tipWithoutMagnetG what a tilt test shows, g
+ * @param plusMinus one standard deviation of those numbers that the file leaves in doubt, by their names
  */
 @JsonPropertyOrder({
     "total_g",
@@ -43,7 +47,8 @@ import org.lapwright.core.numbers.Yield;
     "yields_first",
     "motor_constant_v_s",
     "motor_ohm",
-    "tip_without_magnet_g"
+    "tip_without_magnet_g",
+    "plus_minus"
 })
 public record NumbersJson(
         @JsonProperty("total_g") double totalG,
@@ -60,9 +65,15 @@ public record NumbersJson(
         @JsonProperty("yields_first") @Nullable String yieldsFirst,
         @JsonProperty("motor_constant_v_s") double motorConstantVs,
         @JsonProperty("motor_ohm") double motorOhm,
-        @JsonProperty("tip_without_magnet_g") double tipWithoutMagnetG) {
-    /** From the numbers. */
-    public static NumbersJson of(SetUpNumbers numbers) {
+        @JsonProperty("tip_without_magnet_g") double tipWithoutMagnetG,
+        @JsonProperty("plus_minus") Map<String, Double> plusMinus) {
+    /** Copies the map. */
+    public NumbersJson {
+        plusMinus = Collections.unmodifiableMap(new LinkedHashMap<>(plusMinus));
+    }
+
+    /** From the numbers and their doubts. */
+    public static NumbersJson of(SetUpNumbers numbers, Map<String, Double> plusMinus) {
         SetUpNumbers.Standing standing = numbers.standing();
         SetUpNumbers.Gearing gearing = numbers.gearing();
         SetUpNumbers.Holding holding = numbers.holding();
@@ -82,6 +93,7 @@ public record NumbersJson(
                 holding.yieldsFirst().map(Yield::word).orElse(null),
                 numbers.motor().constantVs(),
                 numbers.motor().resistanceOhm(),
-                holding.tipWithoutMagnetG());
+                holding.tipWithoutMagnetG(),
+                plusMinus);
     }
 }

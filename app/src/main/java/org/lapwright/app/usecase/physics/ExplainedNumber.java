@@ -10,6 +10,7 @@ import org.lapwright.app.usecase.Figures;
  * @param key its name in files and scripts
  * @param label what people call it
  * @param value in {@code unit}; empty when the car has no such number
+ * @param plusMinus one standard deviation, from the doubts of the car's numbers; 0 when there is none, or no telling
  * @param unit after the number; may be empty
  * @param decimals worth showing
  * @param meaning what it says about the car, in a sentence or two
@@ -20,6 +21,7 @@ public record ExplainedNumber(
         String key,
         String label,
         OptionalDouble value,
+        double plusMinus,
         String unit,
         int decimals,
         String meaning,
@@ -39,13 +41,17 @@ public record ExplainedNumber(
      */
     public record Input(String symbol, String name, String shown) {}
 
-    /** The number with its unit. */
+    /** The number with its doubt and unit: {@code 28.5 ± 0.4 g}. */
     public String shown() {
-        return value.isPresent() ? shown(value.getAsDouble()) : Figures.NONE;
+        if (value.isEmpty()) {
+            return Figures.NONE;
+        }
+        String text = Figures.fixed(value.getAsDouble(), decimals) + doubt();
+        return unit.isEmpty() ? text : text + " " + unit;
     }
 
-    private String shown(double number) {
-        String text = Figures.fixed(number, decimals);
-        return unit.isEmpty() ? text : text + " " + unit;
+    private String doubt() {
+        boolean seen = plusMinus >= 0.5 * Math.pow(10, -decimals);
+        return seen ? " ± " + Figures.fixed(plusMinus, decimals) : "";
     }
 }

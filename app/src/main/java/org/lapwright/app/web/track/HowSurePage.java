@@ -14,6 +14,5 @@ import org.lapwright.app.web.view.Shell;
 public record HowSurePage(Shell shell, String car, String lane, String answer, String back) {
     /** When no interval can be given. */
     public static final String UNKNOWN =
-            "How sure it is cannot be said: there is no lap, no number of the car has a doubt written to it, or the lap is"
-                    + " longer than 30 m.";
+            "How sure it is cannot be said: there is no lap, or no number of the car has a ± written to it.";
 }

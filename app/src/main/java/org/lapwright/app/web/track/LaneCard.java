@@ -5,7 +5,6 @@ import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.PredictionInWords;
 import org.lapwright.core.dynamics.PredictedLap;
-import org.lapwright.core.units.Interval;
 
 /**
  * One lane and the best lap on it.
@@ -59,12 +58,6 @@ public record LaneCard(
                 current,
                 link,
                 howSure);
-    }
-
-    /** Where a best lap lies, in words. */
-    public static String inWords(Interval interval) {
-        return "nine times in ten between %s and %s s"
-                .formatted(Figures.fixed(interval.low(), 3), Figures.fixed(interval.high(), 3));
     }
 
     private static String metres(double lengthM) {

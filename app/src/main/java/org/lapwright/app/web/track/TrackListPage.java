@@ -4,6 +4,7 @@ import java.util.List;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.web.view.ExampleView;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Track;
@@ -13,8 +14,9 @@ import org.lapwright.core.track.Track;
  *
  * @param shell around it
  * @param rows the tracks by name
+ * @param garage what there is of the example garage
  */
-public record TrackListPage(Shell shell, List<Row> rows) {
+public record TrackListPage(Shell shell, List<Row> rows, ExampleView garage) {
     /** Copies the list. */
     public TrackListPage {
         rows = List.copyOf(rows);

@@ -2,6 +2,7 @@ package org.lapwright.core.stats.model;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.lapwright.core.num.GoldenSection;
 
 /**
  * Estimates how values in runs hang together, from one session or several, by (restricted) maximum likelihood.
@@ -21,6 +22,7 @@ public record RunCovariance(boolean restricted) {
     private static final double GREATEST_SHARE = 0.999;
 
     private static final int STEPS = 16;
+    private static final double REFINED = 1e-8;
 
     /** Differences of the deviance below this are rounding. */
     private static final double NOISE = 1e-9;
@@ -89,33 +91,8 @@ public record RunCovariance(boolean restricted) {
                 best = low + i * width;
             }
         }
-        double middle = refined(function, Math.max(low, best - width), Math.min(high, best + width));
+        double middle = GoldenSection.greatest(
+                x -> -function.applyAsDouble(x), Math.max(low, best - width), Math.min(high, best + width), REFINED);
         return function.applyAsDouble(middle) < least ? middle : best;
-    }
-
-    private static double refined(DoubleUnaryOperator function, double from, double to) {
-        double golden = (Math.sqrt(5) - 1) / 2;
-        double a = from;
-        double b = to;
-        double left = b - golden * (b - a);
-        double right = a + golden * (b - a);
-        double atLeft = function.applyAsDouble(left);
-        double atRight = function.applyAsDouble(right);
-        while (b - a > 1e-8) {
-            if (atLeft <= atRight) {
-                b = right;
-                right = left;
-                atRight = atLeft;
-                left = b - golden * (b - a);
-                atLeft = function.applyAsDouble(left);
-            } else {
-                a = left;
-                left = right;
-                atLeft = atRight;
-                right = a + golden * (b - a);
-                atRight = function.applyAsDouble(right);
-            }
-        }
-        return (a + b) / 2;
     }
 }
