@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -48,6 +46,13 @@ class NumbersInWordsTest {
                 .track();
     }
 
+    private static ExplainedNumber explained(NumbersInWords numbers, String key) {
+        return numbers.all().stream()
+                .filter(number -> number.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"plain", "magnet", "soft", "tall"})
     void everyNumberOpensToItsMeaningFormulaAndInputs(String name) {
@@ -73,26 +78,21 @@ class NumbersInWordsTest {
                 .with("mass.total_g", new Reading(78, 0.5))
                 .with("rear_tyre.diameter_mm", new Reading(20, 0.2))
                 .with("mass.cg_height_mm", new Reading(13, 0.13));
-        var byKey = workOut.onBench(doubtful).all().stream()
-                .collect(Collectors.toMap(ExplainedNumber::key, Function.identity()));
-        assertThat(byKey.get("guide_load_g").plusMinus()).isCloseTo(0.5 * 36 / 98, within(1e-9));
-        assertThat(byKey.get("mm_per_motor_turn").plusMinus()).isCloseTo(0.01 * Math.PI * 20 * 11 / 28, within(1e-9));
-        assertThat(byKey.get("tip_g").plusMinus()).isCloseTo(0.01 * 25 / 13, within(1e-4));
-        assertThat(byKey.get("ratio").plusMinus()).isZero();
-        assertThat(byKey.get("total_g").shown()).isEqualTo("78.0 ± 0.5 g");
-        assertThat(byKey.get("ratio").shown()).isEqualTo("2.545");
+        NumbersInWords numbers = workOut.onBench(doubtful);
+        assertThat(explained(numbers, "guide_load_g").plusMinus()).isCloseTo(0.5 * 36 / 98, within(1e-9));
+        assertThat(explained(numbers, "mm_per_motor_turn").plusMinus())
+                .isCloseTo(0.01 * Math.PI * 20 * 11 / 28, within(1e-9));
+        assertThat(explained(numbers, "tip_g").plusMinus()).isCloseTo(0.01 * 25 / 13, within(1e-4));
+        assertThat(explained(numbers, "ratio").plusMinus()).isZero();
+        assertThat(explained(numbers, "total_g").shown()).isEqualTo("78.0 ± 0.5 g");
+        assertThat(explained(numbers, "ratio").shown()).isEqualTo("2.545");
     }
 
     @Test
     void aMagnetCarIsToldWhatTheMagnetDoes() {
         NumbersInWords onRails = workOut.on(car("magnet"), loop());
         assertThat(onRails.yieldsFirst()).startsWith("Slides before it tips");
-        assertThat(onRails.all().stream()
-                        .filter(number -> number.key().equals("tip_g"))
-                        .findFirst()
-                        .orElseThrow()
-                        .meaning())
-                .contains("Without the magnet 1.92 g");
+        assertThat(explained(onRails, "tip_g").meaning()).contains("Without the magnet 1.92 g");
         assertThat(workOut.onBench(car("tall")).yieldsFirst()).startsWith("Tips before it slides");
     }
 }
