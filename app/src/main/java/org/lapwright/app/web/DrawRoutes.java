@@ -17,11 +17,15 @@ import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.compare.Fields;
-import org.lapwright.app.web.track.DrawPage;
 import org.lapwright.app.web.track.FilePage;
 import org.lapwright.app.web.track.TrackChoice;
-import org.lapwright.app.web.track.TrackForm;
+import org.lapwright.app.web.track.Typed.Fault;
+import org.lapwright.app.web.track.editor.DrawPage;
+import org.lapwright.app.web.track.editor.Editor;
+import org.lapwright.app.web.track.editor.Press;
+import org.lapwright.app.web.track.editor.TrackForm;
 import org.lapwright.app.web.view.Shell.Tab;
+import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
 
 /** A track written down: piece by piece, or from a file. */
@@ -37,7 +41,35 @@ final class DrawRoutes {
     }
 
     void open(Context context) {
-        draw(context, TrackForm.oval(), "");
+        String name = context.queryParam("track");
+        show(context, Editor.opened(name == null ? TrackForm.oval() : kept(name)), List.of());
+    }
+
+    /** A kept track in the form; the example, which is nobody's to change, as a copy. */
+    private TrackForm kept(String name) {
+        KeptFile file = garage.track(name)
+                .orElseThrow(() -> new Problem(
+                        404, "There is no track of that name.", "All of them are under Track. Nothing is lost."));
+        TrackFile read = TrackFile.read(file.text())
+                .accepted()
+                .orElseThrow(() -> new Problem(
+                        422,
+                        "The file of %s cannot be used as it is.".formatted(file.name()),
+                        "The Track page says what is wrong in it. Nothing was changed."));
+        if (!(read.track().layout() instanceof PieceLayout layout)) {
+            throw new Problem(
+                    422,
+                    "%s is a drawn line and has no pieces to edit.".formatted(file.name()),
+                    "Its lanes and its line are changed in its file. Nothing was changed.");
+        }
+        if (layout.pieces().size() > TrackForm.MOST_PIECES) {
+            throw new Problem(
+                    422,
+                    "%s has %d pieces; the form takes up to %d."
+                            .formatted(file.name(), layout.pieces().size(), TrackForm.MOST_PIECES),
+                    "Change its file instead. Nothing was changed.");
+        }
+        return TrackForm.of(read.track(), layout, file.example() ? file.name() + ", my copy" : file.name());
     }
 
     void press(Context context) {
@@ -45,57 +77,70 @@ final class DrawRoutes {
             throw Problem.wrongType(FORM);
         }
         Fields fields = new Fields(context.formParamMap());
-        TrackForm form = TrackForm.from(fields);
-        String[] wish = fields.text("do", "look").split("-", 2);
-        String about = wish.length > 1 ? wish[1] : "";
-        switch (wish[0]) {
-            case "add" -> draw(context, form.withAnother(about), "Piece added at the end.");
-            case "drop" -> draw(context, form.without(number(about)), "Piece %s removed.".formatted(number(about)));
-            case "up" -> draw(context, form.withMovedUp(number(about)), "Piece moved up.");
-            case "down" -> draw(context, form.withMovedUp(number(about) + 1), "Piece moved down.");
-            case "keep" -> keep(context, form);
-            default -> draw(context, form, "");
+        Editor editor = Editor.from(fields);
+        String wish = fields.text("do", "look");
+        if (wish.equals("keep")) {
+            keep(context, editor);
+        } else {
+            show(context, Press.of(editor, wish), List.of());
         }
     }
 
-    private void draw(Context context, TrackForm form, String said) {
-        TrackForm.Reading reading = form.read();
-        show(context, form, reading, reading.problems(), said);
-    }
-
-    private void show(Context context, TrackForm form, TrackForm.Reading reading, List<String> problems, String said) {
+    private void show(Context context, Editor editor, List<Fault> more) {
+        TrackForm.Reading reading = editor.form().read();
+        List<Fault> faults = new ArrayList<>(reading.faults());
+        faults.addAll(more);
         pages.show(
                 context,
                 "draw.jte",
-                new DrawPage(
+                DrawPage.of(
                         pages.shell("Draw a track", Tab.TRACK),
-                        form,
-                        problems,
-                        reading.track().map(DrawPage.Sum::of),
-                        isTaken(form.name()),
-                        said));
+                        editor,
+                        faults,
+                        reading.track(),
+                        isTaken(editor.form().name()) && !isItself(editor.form())));
     }
 
-    private void keep(Context context, TrackForm form) {
+    private void keep(Context context, Editor editor) {
+        TrackForm form = editor.form();
         TrackForm.Reading reading = form.read();
-        List<String> problems = new ArrayList<>(reading.problems());
+        List<Fault> more = new ArrayList<>();
         if (form.name().isBlank()) {
-            problems.add("Name is empty; the track needs one to be kept.");
-        } else if (isTaken(form.name()) && !form.replace()) {
-            problems.add(taken(form.name()));
+            more.add(new Fault("name", "Name is empty; the track needs one to be kept."));
+        } else if (isTaken(form.name()) && !isItself(form) && !form.replace()) {
+            more.add(new Fault("name", taken(form.name())));
         }
-        if (!problems.isEmpty()) {
+        if (!more.isEmpty() || reading.track().isEmpty()) {
             context.status(422);
-            show(context, form, reading, problems, "Not saved yet.");
+            show(context, editor.saying("Not saved yet."), more);
             return;
         }
         Track track = reading.track().orElseThrow();
         try {
-            saved(context, garage.keepTrack(track.name(), TrackFile.of(track).text()));
+            saved(context, garage.keepTrack(track.name(), text(form, track)));
         } catch (StoreException failed) {
             context.status(503);
-            show(context, form, reading, List.of("Not saved. " + failed.getMessage()), "Not saved.");
+            show(context, editor.saying("Not saved."), List.of(new Fault("", "Not saved. " + failed.getMessage())));
         }
+    }
+
+    /** The file it was opened from, brought up to the form; word for word the same where nothing changed. */
+    private String text(TrackForm form, Track track) {
+        return garage.track(form.origin())
+                .flatMap(kept -> TrackFile.read(kept.text())
+                        .accepted()
+                        .map(file -> file.track().equals(track)
+                                ? kept.text()
+                                : file.with(track).text()))
+                .orElseGet(() -> TrackFile.of(track).text());
+    }
+
+    /** Whether it would take the place of the very track that it was opened from. */
+    private boolean isItself(TrackForm form) {
+        return isTaken(form.origin())
+                && garage.track(form.name().strip())
+                        .map(KeptFile::name)
+                        .equals(garage.track(form.origin()).map(kept -> kept.name()));
     }
 
     void openFile(Context context) {
@@ -190,9 +235,5 @@ final class DrawRoutes {
                     "That file did not arrive whole: it is larger than 10 MB, or broken off.",
                     "Nothing was saved. A track file has a few thousand characters.");
         }
-    }
-
-    private static int number(String text) {
-        return text.matches("\\d{1,4}") ? Integer.parseInt(text) : 0;
     }
 }

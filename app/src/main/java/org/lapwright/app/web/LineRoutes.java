@@ -10,7 +10,6 @@ import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.drawing.LineForm;
 import org.lapwright.app.web.drawing.LinePage;
 import org.lapwright.app.web.drawing.LineReading;
-import org.lapwright.app.web.track.DrawPage;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.track.Track;
 
@@ -88,7 +87,7 @@ final class LineRoutes {
                         form,
                         reading,
                         problems,
-                        reading.track().map(DrawPage.Sum::of),
+                        reading.track().map(LinePage.Sum::of),
                         isTaken(form.value("name")),
                         said));
     }

@@ -22,11 +22,13 @@ import org.lapwright.app.web.track.TrackListPage;
 import org.lapwright.app.web.track.TrackPage;
 import org.lapwright.app.web.track.TrackPage.Driven;
 import org.lapwright.app.web.track.TrackPage.LapView;
+import org.lapwright.app.web.track.editor.TrackForm;
 import org.lapwright.app.web.view.ExampleView;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.dynamics.PredictedLap;
 import org.lapwright.core.track.Lane;
+import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
 
 /** The tracks, and the best lap on each. */
@@ -129,6 +131,7 @@ final class TrackRoutes {
                 choice,
                 context.queryParamMap().containsKey("saved"),
                 file.example(),
+                track.layout() instanceof PieceLayout layout && layout.pieces().size() <= TrackForm.MOST_PIECES,
                 notices,
                 TrackPage.map(track, lane, drawn, choice.byLimit()),
                 drawn.map(best -> LapView.of(track, lane, new Driven(choice.car(), best), other)),

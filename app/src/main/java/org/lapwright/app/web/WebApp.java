@@ -129,6 +129,9 @@ public final class WebApp implements AutoCloseable {
         routes.get("/track/how-sure", track::howSure);
         routes.get("/track/draw", draw::open);
         routes.post("/track/draw", draw::press);
+        PaperRoutes paper = new PaperRoutes(useCases.physics().garage(), pages);
+        routes.get("/track/print", paper::print);
+        routes.get("/track/lanes.svg", paper::lanes);
         routes.get("/track/file", draw::openFile);
         routes.post("/track/file", draw::pressFile);
         routeLine(routes);

@@ -118,4 +118,62 @@ class TrackBrowserTest {
             assertThat(window.complaints()).isEmpty();
         }
     }
+
+    @Test
+    void aTrackIsChangedByKeyboardAlone() {
+        try (Window window = window(Size.DESK, true)) {
+            Page page = window.go("/track/draw?track=Hill").page();
+            int before = page.locator(".laid").count();
+            page.locator("[aria-label='Add after piece 2']").focus();
+            page.keyboard().press("Enter");
+            assertThat(page.locator("#place")).hasValue("2");
+            page.locator("[aria-label='Add a straight of 175 mm']").focus();
+            page.keyboard().press("Space");
+            assertThat(page.locator("#length-3")).hasValue("175");
+            assertThat(page.locator("[aria-label='Add a straight of 175 mm']")).isFocused();
+            assertThat(page.locator("#said")).hasText("Piece 3 added, a straight.");
+            assertThat(page.locator(".seen")).containsText("It does not close");
+            page.locator("text=Undo: Piece 3 added, a straight").click();
+            assertThat(page.locator(".laid")).hasCount(before);
+            assertThat(window.complaints()).isEmpty();
+        }
+    }
+
+    @Test
+    void anOpenOvalIsClosedWithOneTap() {
+        try (Window window = window(Size.NARROW, false)) {
+            Page page = window.go("/track/draw").page();
+            page.locator("#length-1").fill("1512");
+            page.locator("text=Work it out").click();
+            page.locator("[aria-label='Close it: straight 3 longer by 12 mm']").click();
+            assertThat(page.locator("#length-3")).hasValue("1512");
+            assertThat(page.locator("#sum")).containsText("It closes (gap 0.0 mm and 0.0°).");
+            assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                    .isEqualTo(0);
+            assertThat(window.complaints()).isEmpty();
+        }
+    }
+
+    /** US Letter is the shorter paper, A4 the narrower one. */
+    @Test
+    void thePlanIsOnePageOfEitherPaper() {
+        try (Window window = window(Size.DESK, true)) {
+            for (String track : java.util.List.of("Hill", "Long+hall")) {
+                Page page = window.go("/track/print?track=" + track).page();
+                for (String paper : java.util.List.of("A4", "Letter")) {
+                    byte[] pdf = page.pdf(new Page.PdfOptions()
+                            .setFormat(paper)
+                            .setMargin(new com.microsoft.playwright.options.Margin()
+                                    .setTop("12mm")
+                                    .setBottom("12mm")
+                                    .setLeft("12mm")
+                                    .setRight("12mm")));
+                    String text = new String(pdf, java.nio.charset.StandardCharsets.ISO_8859_1);
+                    assertThat(text.split("/Type /Page\\b(?!s)", -1))
+                            .as(track + " on " + paper)
+                            .hasSize(2);
+                }
+            }
+        }
+    }
 }

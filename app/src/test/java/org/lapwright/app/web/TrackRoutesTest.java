@@ -33,8 +33,10 @@ class TrackRoutesTest {
     private static Map<String, String> oval() {
         Map<String, String> fields = new LinkedHashMap<>();
         fields.put("name", "Attic");
-        fields.put("lanes", "2");
-        fields.put("spacing", "100");
+        fields.put("lane-name-1", "1");
+        fields.put("lane-offset-1", "50");
+        fields.put("lane-name-2", "2");
+        fields.put("lane-offset-2", "-50");
         fields.put("supply", "12");
         fields.put("source", "0,5");
         fields.put("rail", "0.1");
@@ -201,7 +203,7 @@ class TrackRoutesTest {
     void piecesComeGoAndMove() {
         assertThat(press(oval(), "add-right").body()).contains("name=\"kind-5\"", "It does not close: ");
         assertThat(press(oval(), "drop-2").body()).doesNotContain("name=\"kind-4\"");
-        assertThat(press(oval(), "up-2").body()).contains("Piece moved up.");
+        assertThat(press(oval(), "up-2").body()).contains("Piece 2 moved up.", "Undo: Piece 2 moved up");
         assertThat(press(oval(), "down-4").statusCode()).isEqualTo(200);
         assertThat(press(oval(), "drop-x").body()).contains("name=\"kind-4\"");
     }

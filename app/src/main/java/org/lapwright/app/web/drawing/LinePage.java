@@ -8,8 +8,10 @@ import org.lapwright.app.files.drawing.DrawnScale;
 import org.lapwright.app.files.drawing.course.Loop;
 import org.lapwright.app.files.drawing.course.Spot;
 import org.lapwright.app.usecase.Figures;
-import org.lapwright.app.web.track.DrawPage;
+import org.lapwright.app.web.track.LaneMap;
+import org.lapwright.app.web.track.editor.DrawPage;
 import org.lapwright.app.web.view.Shell;
+import org.lapwright.core.track.Track;
 
 /**
  * A track's line taken from a drawing.
@@ -27,7 +29,7 @@ public record LinePage(
         LineForm form,
         LineReading reading,
         List<String> problems,
-        Optional<DrawPage.Sum> sum,
+        Optional<Sum> sum,
         boolean taken,
         String said) {
     private static final int MOST_LOOPS = 12;
@@ -36,6 +38,25 @@ public record LinePage(
     /** Copies the list. */
     public LinePage {
         problems = List.copyOf(problems);
+    }
+
+    /**
+     * What the line comes to.
+     *
+     * @param lengths a sentence for each lane
+     * @param map from above
+     */
+    public record Sum(List<String> lengths, LaneMap map) {
+        /** Copies the list. */
+        public Sum {
+            lengths = List.copyOf(lengths);
+        }
+
+        /** Measures a track. */
+        public static Sum of(Track track) {
+            return new Sum(
+                    DrawPage.lengths(track), LaneMap.plain(track, track.lanes().get(0)));
+        }
     }
 
     /**

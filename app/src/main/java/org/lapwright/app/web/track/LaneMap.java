@@ -112,8 +112,25 @@ public record LaneMap(
     }
 
     /** All lanes alike, without a lap. */
-    static LaneMap plain(Track track, Lane lane) {
+    public static LaneMap plain(Track track, Lane lane) {
         return of(track, lane, Colouring.plain(LanePlan.of(track, lane).cells()), Optional.empty(), false);
+    }
+
+    /** All lanes alike, with the numbers of the pieces, counted from 1. */
+    public static LaneMap numbered(Track track) {
+        LaneMap plain = plain(track, track.lanes().get(0));
+        return new LaneMap(
+                plain.summary,
+                plain.viewBox,
+                plain.others,
+                plain.lines,
+                plain.underBridge,
+                plain.bridge,
+                plain.startLine,
+                plain.start,
+                PieceNumbers.of(track, frame(track)),
+                plain.scaleBar,
+                plain.kinds);
     }
 
     /** A lap coloured by speed. */

@@ -68,6 +68,21 @@ public record TrackChoice(
         return "/track/download?track=" + encoded(track);
     }
 
+    /** The track in the editor. */
+    public String edit() {
+        return "/track/draw?track=" + encoded(track);
+    }
+
+    /** The track on one page, to scale. */
+    public String print() {
+        return "/track/print?track=" + encoded(track);
+    }
+
+    /** The lanes as a drawing in true size. */
+    public String lanesSvg() {
+        return "/track/lanes.svg?track=" + encoded(track);
+    }
+
     private String address(String lane, String show) {
         return page(track) + "&lane=" + encoded(lane) + "&car=" + encoded(car) + "&against=" + encoded(against)
                 + "&show=" + show;

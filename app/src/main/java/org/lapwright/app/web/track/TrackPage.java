@@ -20,6 +20,7 @@ import org.lapwright.core.track.Track;
  * @param choice what is shown
  * @param saved whether it was saved just now
  * @param example whether it belongs to the example garage
+ * @param hasPieces whether the editor can take it
  * @param notices what could not be shown, and why
  * @param map the lane from above
  * @param lap the lap on it, if there is one
@@ -30,6 +31,7 @@ public record TrackPage(
         TrackChoice choice,
         boolean saved,
         boolean example,
+        boolean hasPieces,
         List<String> notices,
         LaneMap map,
         Optional<LapView> lap,

@@ -8,21 +8,41 @@ import org.lapwright.core.units.NumberKey;
 
 /** Turns what somebody typed into numbers, and gathers what could not be understood. */
 public final class Typed {
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,9}([.,]\\d{0,9})?|[.,]\\d{1,9})");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,9}([.,]\\d{0,25})?|[.,]\\d{1,25})");
 
     /** One mark before three digits may be a decimal mark or set thousands apart. */
     private static final Pattern AMBIGUOUS = Pattern.compile("[+-]?[1-9]\\d{0,2}[.,]\\d{3}");
 
-    private final List<String> problems = new ArrayList<>();
+    private final List<Fault> faults = new ArrayList<>();
+    private String field = "";
 
-    /** What could not be understood, in sentences. */
-    public List<String> problems() {
-        return problems;
+    /**
+     * What could not be understood.
+     *
+     * @param field where it stands in the form; empty for the whole of it
+     * @param sentence what is wrong and what would be right
+     */
+    public record Fault(String field, String sentence) {}
+
+    /** From now on it is about this field. */
+    public Typed at(String otherField) {
+        field = otherField;
+        return this;
     }
 
-    /** Notes one. */
+    /** What could not be understood, with its fields. */
+    public List<Fault> faults() {
+        return faults;
+    }
+
+    /** What could not be understood, in words. */
+    public List<String> problems() {
+        return faults.stream().map(fault -> fault.sentence()).toList();
+    }
+
+    /** Something could not be understood. */
     public void problem(String sentence) {
-        problems.add(sentence);
+        faults.add(new Fault(field, sentence));
     }
 
     /** Takes what makes sense only with the rest; else its message becomes a problem of {@code about}. */
