@@ -24,8 +24,8 @@ import org.lapwright.core.prediction.LapForecaster;
 
 /** Puts the rooms together, by hand. */
 final class Wiring {
-    /** A command starts cold, and every car drawn costs: an end is then off by about 0.17 standard deviations. */
-    private static final LapForecaster.Settings FOR_A_COMMAND = new LapForecaster.Settings(0.9, 150, 1);
+    /** A command starts cold, and every car drawn costs: an end is then off by about 0.2 standard deviations. */
+    private static final LapForecaster.Settings FOR_A_COMMAND = new LapForecaster.Settings(0.9, 100, 1);
     /** A page has to come while somebody waits: an end of the interval is then off by about 0.12 standard deviations. */
     private static final LapForecaster.Settings FOR_A_PAGE = new LapForecaster.Settings(0.9, 300, 1);
 
