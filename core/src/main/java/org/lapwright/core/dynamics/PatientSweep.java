@@ -104,10 +104,11 @@ final class PatientSweep {
         nextLeast = 0;
         nextMost = Double.POSITIVE_INFINITY;
         double best = widest(e);
-        if (width(e, best) < TOUCHING) {
+        double room = width(e, best);
+        if (room < TOUCHING) {
             return false;
         }
-        double top = width(e, best) < 0 ? best : lastGood(e, best, ceiling);
+        double top = room < 0 ? best : lastGood(e, best, ceiling);
         width(e, top);
         if (top >= forces.rows.get(ForceRows.FREE, e)) {
             peaks.set(StepRows.PEAK, e, StepRows.FAR);

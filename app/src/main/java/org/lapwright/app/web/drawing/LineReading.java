@@ -3,7 +3,6 @@ package org.lapwright.app.web.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.drawing.Drawing;
 import org.lapwright.app.files.drawing.DrawingFile;
@@ -13,6 +12,7 @@ import org.lapwright.app.files.drawing.course.CentreLine;
 import org.lapwright.app.files.drawing.course.Loop;
 import org.lapwright.app.files.drawing.course.Loops;
 import org.lapwright.app.web.track.Typed;
+import org.lapwright.app.web.track.editor.PowerFields;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.PointLayout;
 import org.lapwright.core.track.Power;
@@ -180,17 +180,10 @@ public final class LineReading {
         return lanes;
     }
 
+    /** Fed at the timing line, as long as nobody says otherwise. */
     private Optional<Power> power() {
-        int before = typed.problems().size();
-        double volts = typed.number(form.value("supply"), Power.SUPPLY, "Supply");
-        double source = typed.number(form.value("source"), Power.SOURCE, "Resistance of the supply");
-        double rail = typed.number(form.value("rail"), Power.RAIL, "Resistance of the rails");
-        OptionalDouble brake = form.value("brake").isBlank()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(typed.number(form.value("brake"), Power.BRAKE, "Resistance of the brake"));
-        return typed.problems().size() > before
-                ? Optional.empty()
-                : typed.build("", () -> new Power(volts, source, rail, List.of(0.0), brake));
+        return new PowerFields(form.value("supply"), form.value("source"), form.value("rail"), form.value("brake"), "")
+                .read(typed);
     }
 
     private static int number(String text) {

@@ -49,7 +49,8 @@ public record PowerFields(String supply, String source, String rail, String brak
         fields.put("taps", taps);
     }
 
-    Optional<Power> read(Typed typed) {
+    /** What it comes to; empty when something was not understood, which {@code typed} then has. */
+    public Optional<Power> read(Typed typed) {
         int before = typed.problems().size();
         double volts = typed.at("supply").number(supply, Power.SUPPLY, "Supply");
         double sourceOhm = typed.at("source").number(source, Power.SOURCE, "Resistance of the supply");
