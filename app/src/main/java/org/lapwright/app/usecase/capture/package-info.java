@@ -1,0 +1,2 @@
+/** What a timing source hands its passes to. */
+package org.lapwright.app.usecase.capture;
