@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -14,6 +15,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
+import org.lapwright.core.laps.Lap;
 import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
@@ -136,7 +138,7 @@ class JudgeLawTest {
     }
 
     @Property(tries = 50)
-    void oneMissedPassMovesLittle(@ForAll("sessions") Session session) {
+    void oneMissedPassMovesNothingUnlessABorderlineLapChangesItsKind(@ForAll("sessions") Session session) {
         List<DrivenRun> runs = new ArrayList<>(session.runs());
         DrivenRun last = runs.get(3);
         double[] seconds = DoubleStream.concat(
@@ -146,8 +148,20 @@ class JudgeLawTest {
         Verdict straight = Judge.judge(session, TrialSettings.DEFAULT);
         Verdict with = Judge.judge(new Session(runs), TrialSettings.DEFAULT);
         if (straight.difference().isPresent()) {
-            assertThat(with.difference().orElseThrow().share())
-                    .isCloseTo(straight.difference().get().share(), within(2e-3));
+            Difference before = straight.difference().get();
+            double width =
+                    before.intervalShare().high() - before.intervalShare().low();
+            double allowed = countingLaps(straight).equals(countingLaps(with)) ? 1e-12 : 0.25 * width;
+            assertThat(with.difference().orElseThrow().share()).isCloseTo(before.share(), within(allowed));
         }
+    }
+
+    private static List<String> countingLaps(Verdict verdict) {
+        return verdict.runs().stream()
+                .map(run -> run.stint().laps().stream()
+                        .filter(Lap::counts)
+                        .map(lap -> Integer.toString(lap.number()))
+                        .collect(Collectors.joining(" ")))
+                .toList();
     }
 }
