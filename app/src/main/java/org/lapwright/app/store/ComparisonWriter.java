@@ -24,6 +24,7 @@ final class ComparisonWriter {
     private final Handle handle;
     private final long at;
     private final Names names;
+    private final StepTables steps;
 
     /** Where a comparison was driven and by whom; lane and driver may be unnamed. */
     private record Place(Named track, Optional<Named> lane, Optional<Named> driver) {
@@ -47,6 +48,7 @@ final class ComparisonWriter {
         this.handle = handle;
         this.at = at;
         this.names = new Names(handle, at);
+        this.steps = new StepTables(handle, at);
     }
 
     /** The number of the comparison that this key has saved already. */
@@ -72,10 +74,13 @@ final class ComparisonWriter {
                 track,
                 named(kept.lane()).map(lane -> names.lane(track, lane)),
                 named(kept.driver()).map(driver -> names.driver(driver)));
-        SetUps setUps = setUps(car, kept.change());
+        Optional<StepTables.Undriven> logged = steps.undriven(car, kept.change());
+        SetUps setUps = setUps(car, kept.change(), logged);
         long id = addComparison(kept, car, place, setUps);
         addRuns(id, kept.session().runs(), place, setUps);
         addVerdict(id, verdict, shown);
+        logged.filter(step -> kept.stays() == Side.BEFORE)
+                .ifPresent(step -> steps.takeOff(car, kept.example(), step));
         handle.createUpdate("INSERT INTO request_key (request, comparison_id, used_at) VALUES (:request, :id, :at)")
                 .bind("request", request)
                 .bind("id", id)
@@ -96,8 +101,11 @@ final class ComparisonWriter {
         return name.isEmpty() ? Optional.empty() : Optional.of(name);
     }
 
-    /** The set-up that the car has now, and the one that the change makes of it. */
-    private SetUps setUps(Named car, String change) {
+    /** The set-up that the car has now, and the one that the change makes of it: that of the step that was logged for it. */
+    private SetUps setUps(Named car, String change, Optional<StepTables.Undriven> logged) {
+        if (logged.isPresent()) {
+            return new SetUps(names.drivenSetUp(car, logged.get().step()), logged.get().setUp());
+        }
         long before = names.presentSetUp(car);
         return new SetUps(before, names.addSetUp(car, Optional.of(before), "other", change));
     }

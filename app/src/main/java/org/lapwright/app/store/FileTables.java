@@ -59,7 +59,8 @@ final class FileTables {
             return there.get();
         }
         if (car) {
-            addCarFile(owner, names.presentSetUp(owner), file, at);
+            add(owner, names.presentSetUp(owner), file, at);
+            new StepTables(handle, at).measured(owner, file);
         } else {
             addTrackFile(owner, file, at);
         }
@@ -94,7 +95,8 @@ final class FileTables {
                 Intake.instant(row.getLong("saved_at")));
     }
 
-    private void addCarFile(Names.Named car, long setUp, KeptFile file, long at) {
+    /** Adds the file of a car for one of its set-ups. */
+    void add(Names.Named car, long setUp, KeptFile file, long at) {
         handle.createUpdate("INSERT INTO car_file (car_id, set_up_id, content, saved_at)"
                         + " VALUES (:car, :setUp, :content, :at)")
                 .bind("car", car.id())

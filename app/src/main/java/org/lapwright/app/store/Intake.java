@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import org.lapwright.app.usecase.HistoryStore.NewStep;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.core.laps.Overrule;
@@ -55,6 +56,16 @@ final class Intake {
         requireName(file.name(), "name of the file");
         requireNote(file.text(), "text of the file");
         return file;
+    }
+
+    /** A step as it will come back. */
+    static NewStep checked(NewStep step) {
+        requireName(step.car(), "name of the car");
+        requireNote(step.words(), "what was done");
+        requireNote(step.change(), "what was given for the change");
+        requireNote(step.base(), "text of the file");
+        requireNote(step.file(), "text of the file");
+        return step;
     }
 
     /** The comparison under the names that were kept first: "dunlin" is filed under "Dunlin". */

@@ -26,6 +26,7 @@ public final class MemoryGarage implements GarageStore {
     private final Map<Long, Entry> entries = new TreeMap<>();
     private final Map<String, Long> requests = new HashMap<>();
     private final Map<String, KeptFile> files = new HashMap<>();
+    private final MemorySteps steps = new MemorySteps();
     private long setUps;
     private boolean closed;
 
@@ -75,6 +76,8 @@ public final class MemoryGarage implements GarageStore {
         SavedComparison saved = new SavedComparison(entries.size() + 1L, savedAt, named);
         entries.put(saved.id(), new Entry(saved, carKey, before, ++setUps, false));
         requests.put(request, saved.id());
+        steps.drive(carKey, named.change(), named.stays() == Side.AFTER)
+                .ifPresent(step -> putFile(carKey, named.example(), step.file(), savedAt));
         return saved;
     }
 
@@ -175,6 +178,9 @@ public final class MemoryGarage implements GarageStore {
         KeptFile there = files.get(shelf);
         if (there == null || !there.text().equals(kept.text())) {
             files.put(shelf, kept);
+            if (car) {
+                steps.measured(key, kept.text(), kept.savedAt());
+            }
         }
         return files.getOrDefault(shelf, kept);
     }
@@ -192,6 +198,49 @@ public final class MemoryGarage implements GarageStore {
         return files(kind).stream()
                 .filter(file -> NameKey.of(file.name()).equals(NameKey.of(name)))
                 .findFirst();
+    }
+
+    @Override
+    public synchronized Optional<StoredHistory> history(String car) {
+        requireOpen();
+        Optional<StoredHistory> own = steps.of(carKey(car, false));
+        boolean ownFile = files.containsKey(carKey(car, false));
+        return own.isPresent() || ownFile || exampleState() == ExampleState.REMOVED
+                ? own
+                : steps.of(carKey(car, true));
+    }
+
+    @Override
+    public synchronized StoredHistory log(NewStep step, String requestKey) {
+        requireOpen();
+        NewStep checked = Intake.checked(step);
+        String request = Intake.requestKey(requestKey);
+        if (steps.isUsed(request)) {
+            return history(step.car()).orElseThrow();
+        }
+        String key = carKey(step.car(), step.example());
+        Instant at = Intake.instant(Intake.micros(step.at()));
+        StoredHistory now = steps.log(key, firstSpelling(key, step.car()), checked, at, request);
+        putFile(key, step.example(), step.file(), at);
+        return now;
+    }
+
+    @Override
+    public synchronized StoredHistory putOn(String car, long from, long to, Why why, String requestKey, Instant at) {
+        requireOpen();
+        String request = Intake.requestKey(requestKey);
+        if (steps.isUsed(request)) {
+            return history(car).orElseThrow();
+        }
+        String key = carKey(car, false);
+        StoredHistory now = steps.putOn(key, from, to, request);
+        putFile(key, false, now.presentStep().file(), Intake.instant(Intake.micros(at)));
+        return now;
+    }
+
+    private void putFile(String key, boolean example, String text, Instant at) {
+        String name = Optional.ofNullable(names.get(key)).orElseThrow();
+        files.put(key + (example ? " of the example" : ""), new KeptFile(Kind.CAR, name, text, example, at));
     }
 
     @Override

@@ -11,8 +11,16 @@ final class Names {
     private static final String UNDRIVEN_SET_UP = """
             SELECT s.id FROM set_up s
             WHERE s.car_id = :car AND NOT EXISTS (
+                SELECT 1 FROM car_step k WHERE k.set_up_id = s.id AND k.parent_id IS NOT NULL) AND NOT EXISTS (
                 SELECT 1 FROM comparison c WHERE c.before_set_up_id = s.id OR c.after_set_up_id = s.id)
             ORDER BY s.id DESC LIMIT 1""";
+
+    private static final String FIRST_OF_STEP = """
+            WITH RECURSIVE way (parent_id, set_up_id) AS (
+                SELECT parent_id, set_up_id FROM car_step WHERE id = :step
+                UNION ALL
+                SELECT k.parent_id, k.set_up_id FROM car_step k JOIN way ON k.id = way.parent_id)
+            SELECT set_up_id FROM way WHERE parent_id IS NULL""";
 
     private final Handle handle;
     private final long at;
@@ -65,6 +73,15 @@ final class Names {
         return setUp(ComparisonReader.PRESENT_SET_UP, car)
                 .or(() -> setUp(UNDRIVEN_SET_UP, car))
                 .orElseGet(() -> addSetUp(car, Optional.empty(), "first", ""));
+    }
+
+    /** What was on the car before a step that was logged: the set-up driven last, else that of the first step. */
+    long drivenSetUp(Named car, long step) {
+        return setUp(ComparisonReader.PRESENT_SET_UP, car)
+                .orElseGet(() -> handle.createQuery(FIRST_OF_STEP)
+                        .bind("step", step)
+                        .mapTo(Long.class)
+                        .one());
     }
 
     private Optional<Long> setUp(String which, Named car) {

@@ -144,6 +144,36 @@ public final class SqliteGarage implements GarageStore {
         return reading.inTransaction(handle -> sound(() -> new FileTables(handle).named(kind, name)));
     }
 
+    @Override
+    public Optional<StoredHistory> history(String car) {
+        return reading.inTransaction(handle -> sound(() -> new StepTables(handle, 0).named(car)));
+    }
+
+    @Override
+    public StoredHistory log(NewStep step, String requestKey) {
+        NewStep checked = Intake.checked(step);
+        String request = Intake.requestKey(requestKey);
+        long micros = Intake.micros(step.at());
+        return writing.inTransaction(handle -> {
+            StepTables steps = new StepTables(handle, micros);
+            return steps.isUsed(request)
+                    ? sound(() -> steps.named(step.car()).orElseThrow())
+                    : steps.log(checked, request);
+        });
+    }
+
+    @Override
+    public StoredHistory putOn(String car, long from, long to, Why why, String requestKey, Instant at) {
+        String request = Intake.requestKey(requestKey);
+        long micros = Intake.micros(at);
+        return writing.inTransaction(handle -> {
+            StepTables steps = new StepTables(handle, micros);
+            return steps.isUsed(request)
+                    ? sound(() -> steps.named(car).orElseThrow())
+                    : steps.putOn(car, from, to, why, request);
+        });
+    }
+
     /** Closes the file; harmless when repeated. Whatever is called afterwards is refused. */
     @Override
     public void close() {

@@ -37,7 +37,9 @@ final class SqliteSchema {
             "db/migration/V1__garage.sql",
             "db/vendor/sqlite/V2__what_happened_stays.sql",
             "db/migration/V3__car_and_track_files.sql",
-            "db/vendor/sqlite/V4__files_stay.sql");
+            "db/vendor/sqlite/V4__files_stay.sql",
+            "db/migration/V5__car_steps.sql",
+            "db/vendor/sqlite/V6__steps_stay.sql");
 
     /** The schema that this version ships. */
     static final SqliteSchema SHIPPED = new SqliteSchema(SCRIPTS);

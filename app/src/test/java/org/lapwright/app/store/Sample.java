@@ -66,6 +66,21 @@ final class Sample {
         return on("Shed loop", car, stays, before, after);
     }
 
+    /** A change by these words, driven. */
+    static KeptComparison change(String car, String words, boolean stays) {
+        KeptComparison plain = of(car, stays ? Side.AFTER : Side.BEFORE, 6.2, 6.1);
+        return new KeptComparison(
+                car,
+                plain.track(),
+                plain.lane(),
+                plain.driver(),
+                words,
+                plain.stays(),
+                plain.session(),
+                plain.settings(),
+                false);
+    }
+
     static KeptComparison on(String track, String car, Side stays, double before, double after) {
         return new KeptComparison(
                 car,

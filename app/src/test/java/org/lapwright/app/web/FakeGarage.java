@@ -108,6 +108,27 @@ final class FakeGarage implements GarageStore {
     }
 
     @Override
+    public Optional<StoredHistory> history(String car) {
+        return garage.history(car);
+    }
+
+    @Override
+    public StoredHistory log(NewStep step, String requestKey) {
+        if (!failure.isEmpty()) {
+            throw new StoreException(failure);
+        }
+        return garage.log(step, requestKey);
+    }
+
+    @Override
+    public StoredHistory putOn(String car, long from, long to, Why why, String requestKey, Instant at) {
+        if (!failure.isEmpty()) {
+            throw new StoreException(failure);
+        }
+        return garage.putOn(car, from, to, why, requestKey, at);
+    }
+
+    @Override
     public void close() {
         garage.close();
     }
