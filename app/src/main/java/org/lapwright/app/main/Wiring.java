@@ -14,10 +14,13 @@ import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.bench.ForeseeChange;
+import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
+import org.lapwright.app.web.BenchCases;
 import org.lapwright.app.web.PhysicsCases;
 import org.lapwright.app.web.UseCases;
 import org.lapwright.core.prediction.LapForecaster;
@@ -28,6 +31,9 @@ final class Wiring {
     private static final LapForecaster.Settings FOR_A_COMMAND = new LapForecaster.Settings(0.9, 100, 1);
     /** A page has to come while somebody waits: an end of the interval is then off by about 0.12 standard deviations. */
     private static final LapForecaster.Settings FOR_A_PAGE = new LapForecaster.Settings(0.9, 300, 1);
+
+    /** While somebody types: what is drawn twice parts little, so fewer cars do. */
+    private static final LapForecaster.Settings FOR_A_CHANGE = new LapForecaster.Settings(0.9, 80, 1);
 
     private final Map<String, String> environment;
     private final Clock clock = Clock.systemUTC();
@@ -82,6 +88,7 @@ final class Wiring {
                 new ShowLadder(garage, knownDriver),
                 glossary,
                 new PhysicsCases(
-                        new OwnGarage(garage, clock), workOutNumbers, predictLap, new ForecastLap(FOR_A_PAGE)));
+                        new OwnGarage(garage, clock), workOutNumbers, predictLap, new ForecastLap(FOR_A_PAGE)),
+                new BenchCases(new LogChange(garage, clock), new ForeseeChange(FOR_A_CHANGE)));
     }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.KeptComparison;
@@ -236,6 +237,12 @@ public final class MemoryGarage implements GarageStore {
         StoredHistory now = steps.putOn(key, from, to, request);
         putFile(key, false, now.presentStep().file(), Intake.instant(Intake.micros(at)));
         return now;
+    }
+
+    @Override
+    public synchronized Set<String> kindsLogged() {
+        requireOpen();
+        return steps.kindsLogged();
     }
 
     private void putFile(String key, boolean example, String text, Instant at) {

@@ -41,6 +41,14 @@ final class MemorySteps {
         return Optional.ofNullable(cars.get(carKey)).map(Car::history);
     }
 
+    Set<String> kindsLogged() {
+        Set<String> kinds = new HashSet<>();
+        cars.values().stream()
+                .filter(car -> !car.example)
+                .forEach(car -> car.steps.forEach(step -> kinds.add(step.kind())));
+        return kinds;
+    }
+
     boolean isUsed(String request) {
         return requests.contains(request);
     }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -172,6 +173,11 @@ public final class SqliteGarage implements GarageStore {
                     ? sound(() -> steps.named(car).orElseThrow())
                     : steps.putOn(car, from, to, why, request);
         });
+    }
+
+    @Override
+    public Set<String> kindsLogged() {
+        return reading.inTransaction(handle -> new StepTables(handle, 0).kindsLogged());
     }
 
     /** Closes the file; harmless when repeated. Whatever is called afterwards is refused. */

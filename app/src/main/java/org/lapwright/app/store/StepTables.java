@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.lapwright.app.store.Names.Named;
 import org.lapwright.app.usecase.FileStore.Kind;
@@ -98,6 +99,14 @@ final class StepTables {
 
     private Optional<Long> present(Named car) {
         return handle.createQuery(PRESENT).bind("car", car.id()).mapTo(Long.class).findOne();
+    }
+
+    /** Kinds that the owner has logged. */
+    Set<String> kindsLogged() {
+        return Set.copyOf(handle.createQuery(
+                        "SELECT DISTINCT s.kind FROM car_step s JOIN car ON car.id = s.car_id WHERE NOT car.example")
+                .mapTo(String.class)
+                .list());
     }
 
     /** Whether a key was used already. */

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import org.lapwright.core.units.Check;
 
 /**
@@ -39,6 +40,9 @@ public interface HistoryStore {
      * @throws IllegalArgumentException if the car has no such step
      */
     StoredHistory putOn(String car, long from, long to, Why why, String requestKey, Instant at);
+
+    /** Kinds of change that the owner has ever logged, by their code. */
+    Set<String> kindsLogged();
 
     /** Why another set-up came on the car. */
     enum Why {

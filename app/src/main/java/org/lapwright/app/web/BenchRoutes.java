@@ -14,9 +14,11 @@ import java.util.Optional;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
+import org.lapwright.app.usecase.HistoryStore.StoredStep;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.NumbersInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.bench.BenchPage;
@@ -26,6 +28,7 @@ import org.lapwright.app.web.bench.CarFormPage;
 import org.lapwright.app.web.bench.CarFormReader;
 import org.lapwright.app.web.bench.CarPage;
 import org.lapwright.app.web.bench.CarPage.LaneView;
+import org.lapwright.app.web.bench.CarPage.Lately;
 import org.lapwright.app.web.bench.CarPage.Tidings;
 import org.lapwright.app.web.bench.CarPage.TrackChoice;
 import org.lapwright.app.web.bench.CarReading;
@@ -41,11 +44,13 @@ final class BenchRoutes {
     private final PhysicsCases physics;
     private final OwnGarage garage;
     private final ShowKept showKept;
+    private final LogChange logChange;
     private final Pages pages;
 
     BenchRoutes(UseCases useCases, Pages pages) {
         this.physics = useCases.physics();
         this.showKept = useCases.showKept();
+        this.logChange = useCases.bench().logChange();
         this.garage = physics.garage();
         this.pages = pages;
     }
@@ -59,8 +64,8 @@ final class BenchRoutes {
             list(context);
             return;
         }
-        KeptFile kept = found(context.queryParam("name"));
-        CarFile file = readable(kept);
+        KeptFile kept = Forms.car(garage, context.queryParam("name"));
+        CarFile file = Forms.readable(kept);
         List<String> notices = new ArrayList<>();
         String asked = Optional.ofNullable(context.queryParam("track")).orElse("");
         Optional<Track> track = track(asked, notices);
@@ -79,11 +84,39 @@ final class BenchRoutes {
         pages.show(
                 context,
                 "bench/car.jte",
-                CarPage.of(shell(kept.name()), kept, file, numbers, choice, new Tidings(saved, lanes, notices)));
+                CarPage.of(shell(kept.name()), kept, file, numbers, choice, new Tidings(saved, lanes, notices, lately(context, kept))));
+    }
+
+    private Optional<Lately> lately(Context context, KeptFile kept) {
+        return logChange
+                .history(kept.name())
+                .filter(history -> history.example() == kept.example())
+                .map(history -> {
+                    StoredStep step = history.presentStep();
+                    String prove = "/?car=" + BenchPage.encoded(kept.name()) + "&change=" + BenchPage.encoded(step.words());
+                    return new Lately(
+                            news(context),
+                            step.parent().isEmpty() ? "none is on the car; it is as it was first" : step.words(),
+                            step.id(),
+                            step.parent().isPresent() && !history.example(),
+                            history.steps().size(),
+                            prove,
+                            Forms.freshKey());
+                });
+    }
+
+    private static String news(Context context) {
+        if (context.queryParamMap().containsKey("logged")) {
+            return "Logged.";
+        }
+        if (context.queryParamMap().containsKey("undone")) {
+            return "Undone.";
+        }
+        return context.queryParamMap().containsKey("back") ? "That set-up is on the car again." : "";
     }
 
     void download(Context context) {
-        KeptFile kept = found(context.queryParam("name"));
+        KeptFile kept = Forms.car(garage, context.queryParam("name"));
         String plain = kept.name().replaceAll("[^A-Za-z0-9._-]+", "-");
         // RFC 6266: the plain name for those that know no other, the full one encoded (RFC 8187).
         String full = URLEncoder.encode(kept.name(), StandardCharsets.UTF_8)
@@ -97,17 +130,17 @@ final class BenchRoutes {
 
     void measure(Context context) {
         String was = Optional.ofNullable(context.queryParam("name")).orElse("");
-        CarForm form = was.isEmpty() ? CarForm.empty() : CarForm.of(readable(found(was)));
-        String name = was.isEmpty() ? "" : found(was).name();
+        CarForm form = was.isEmpty() ? CarForm.empty() : CarForm.of(Forms.readable(Forms.car(garage, was)));
+        String name = was.isEmpty() ? "" : Forms.car(garage, was).name();
         showForm(context, form, name, CarReading.unread());
     }
 
     void keepMeasured(Context context) {
-        requireForm(context);
+        Forms.require(context);
         Fields fields = new Fields(context.formParamMap());
         CarForm form = CarForm.from(fields);
         String was = fields.text("was");
-        Optional<CarFile> before = was.isEmpty() ? Optional.empty() : Optional.of(readable(found(was)));
+        Optional<CarFile> before = was.isEmpty() ? Optional.empty() : Optional.of(Forms.readable(Forms.car(garage, was)));
         CarReading reading = CarFormReader.read(form, before);
         if (was.isEmpty() && reading.file().isPresent() && isOwn(form.name())) {
             reading = reading.refused("name", "You have a car of that name; choose another, or change that one.");
@@ -188,37 +221,10 @@ final class BenchRoutes {
                 && garage.car(stripped).filter(kept -> !kept.example()).isPresent();
     }
 
-    private KeptFile found(@org.jspecify.annotations.Nullable String name) {
-        return Optional.ofNullable(name)
-                .filter(given -> !given.isBlank())
-                .flatMap(garage::car)
-                .orElseThrow(() -> new Problem(
-                        404,
-                        "There is no car of that name on the bench.",
-                        "All cars with numbers are under Bench. Nothing is lost."));
-    }
-
-    private static CarFile readable(KeptFile kept) {
-        FileReading<CarFile> reading = CarFile.read(kept.text());
-        return reading.accepted()
-                .orElseThrow(
-                        () -> new Problem(
-                                422,
-                                "The file of “%s” cannot be read.".formatted(kept.name()),
-                                reading.problems().get(0).sentence()
-                                        + " Nothing is lost: open its corrected file under Bench, and it takes this one's place."));
-    }
-
-    private static void requireForm(Context context) {
-        if (!context.isFormUrlencoded()) {
-            throw Problem.wrongType("application/x-www-form-urlencoded");
-        }
-    }
-
     /** The uploaded file, or what was pasted. */
     private static String textOf(Context context) {
         if (!context.isMultipartFormData()) {
-            requireForm(context);
+            Forms.require(context);
         }
         UploadedFile uploaded = context.isMultipartFormData() ? context.uploadedFile("file") : null;
         if (uploaded == null || uploaded.size() == 0) {

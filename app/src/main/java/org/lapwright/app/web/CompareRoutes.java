@@ -54,11 +54,15 @@ final class CompareRoutes {
         CompareForm form = example
                 ? CompareForm.filled(
                         Assets.text("/web/example-before.txt"), Assets.text("/web/example-after.txt"), freshKey())
-                : CompareForm.empty(freshKey());
+                : CompareForm.empty(freshKey()).about(asked(context, "car"), asked(context, "change"));
         Comparison comparison = reader.read(form);
         show(
                 context,
                 new ComparePage(shell(), form, ComparePage.boxes(comparison), List.of(), Optional.empty(), 0, example));
+    }
+
+    private static String asked(Context context, String name) {
+        return Optional.ofNullable(context.queryParam(name)).orElse("");
     }
 
     void press(Context context) {

@@ -19,6 +19,7 @@ import org.lapwright.app.usecase.ShowLadder;
  * @param showLadder which car is fastest
  * @param glossary what a word means
  * @param physics cars and tracks
+ * @param bench changes
  */
 public record UseCases(
         DescribeLaps describeLaps,
@@ -28,4 +29,5 @@ public record UseCases(
         ShowKept showKept,
         ShowLadder showLadder,
         Glossary glossary,
-        PhysicsCases physics) {}
+        PhysicsCases physics,
+        BenchCases bench) {}

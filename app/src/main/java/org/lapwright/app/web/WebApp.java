@@ -155,6 +155,14 @@ public final class WebApp implements AutoCloseable {
         routes.post("/bench/measure", bench::keepMeasured);
         routes.get("/bench/file", bench::askForFile);
         routes.post("/bench/file", bench::keepFile);
+        ChangeRoutes change = new ChangeRoutes(useCases, pages);
+        routes.get("/bench/change", change::open);
+        routes.post("/bench/change", change::press);
+        HistoryRoutes history = new HistoryRoutes(useCases, pages);
+        routes.get("/bench/history", history::show);
+        routes.post("/bench/undo", history::undo);
+        routes.post("/bench/back", history::goTo);
+        routes.get("/bench/compare", history::compare);
     }
 
     private void routeProblems(RoutesConfig routes) {

@@ -3,6 +3,7 @@ package org.lapwright.app.web;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.lapwright.app.store.MemoryGarage;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.KeptComparison;
@@ -126,6 +127,11 @@ final class FakeGarage implements GarageStore {
             throw new StoreException(failure);
         }
         return garage.putOn(car, from, to, why, requestKey, at);
+    }
+
+    @Override
+    public Set<String> kindsLogged() {
+        return garage.kindsLogged();
     }
 
     @Override

@@ -16,6 +16,8 @@ import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.bench.ForeseeChange;
+import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
@@ -54,7 +56,8 @@ final class Stage implements AutoCloseable {
                         new ShowLadder(garage, knownDriver),
                         new Glossary(),
                         new PhysicsCases(
-                                ownGarage, new WorkOutNumbers(), new PredictLap(), new ForecastLap(FEW_DRAWS))))
+                                ownGarage, new WorkOutNumbers(), new PredictLap(), new ForecastLap(FEW_DRAWS)),
+                        new BenchCases(new LogChange(garage, CLOCK), new ForeseeChange(FEW_DRAWS))))
                 .start(port);
     }
 

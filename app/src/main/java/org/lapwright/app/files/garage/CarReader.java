@@ -15,6 +15,8 @@ import org.lapwright.core.car.Motor;
 import org.lapwright.core.car.RearTyre;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.WeighedCar;
+import org.lapwright.core.car.change.Build;
+import org.lapwright.core.car.change.Trim;
 import org.lapwright.core.units.Reading;
 import org.lapwright.core.units.Readings;
 
@@ -32,14 +34,14 @@ final class CarReader {
         }
         ObjectNode json = document.object().orElseThrow();
         Findings findings = new Findings();
-        Optional<SetUp> setUp = setUp(new JsonSection("", json, findings));
+        Optional<Build> build = build(new JsonSection("", json, findings));
         return new FileReading<>(
-                setUp.map(read -> new CarFile(read, json)),
-                setUp.isPresent() ? List.of() : findings.problems(),
+                build.map(read -> new CarFile(read, json)),
+                build.isPresent() ? List.of() : findings.problems(),
                 findings.notes());
     }
 
-    private static Optional<SetUp> setUp(JsonSection car) {
+    private static Optional<Build> build(JsonSection car) {
         car.text("format");
         car.texts(CarRemarks.NOT_MEASURED);
         String name = car.requiredText("name", "Dunlin");
@@ -55,18 +57,21 @@ final class CarReader {
                 .flatMap(section -> section.build(Drag.KEYS, Drag::of))
                 .orElse(Drag.NONE);
         Reading pickup = car.readings(List.of(SetUp.PICKUP)).orZero(SetUp.PICKUP);
-        return car.build(() -> new SetUp(
-                name,
-                chassis.orElseThrow(),
-                mass.orElseThrow(),
-                ballast,
-                guide.orElseThrow(),
-                tyre.orElseThrow(),
-                gears.orElseThrow(),
-                motor.orElseThrow(),
-                magnet,
-                drag,
-                pickup));
+        Optional<Trim> trim = TrimJson.read(car);
+        return car.build(() -> new Build(
+                new SetUp(
+                        name,
+                        chassis.orElseThrow(),
+                        mass.orElseThrow(),
+                        ballast,
+                        guide.orElseThrow(),
+                        tyre.orElseThrow(),
+                        gears.orElseThrow(),
+                        motor.orElseThrow(),
+                        magnet,
+                        drag,
+                        pickup),
+                trim.orElseThrow()));
     }
 
     private static Optional<Chassis> chassis(JsonSection section) {

@@ -32,6 +32,7 @@ import org.lapwright.core.car.SetUp;
  * @param track the choice of a track
  * @param lanes the forecast for each lane of it
  * @param notices what could not be worked out
+ * @param lately the last change; empty when none was logged
  */
 public record CarPage(
         Shell shell,
@@ -44,7 +45,8 @@ public record CarPage(
         List<Written> written,
         TrackChoice track,
         List<LaneView> lanes,
-        List<String> notices) {
+        List<String> notices,
+        Optional<Lately> lately) {
     /** Copies the lists. */
     public CarPage {
         pieces = List.copyOf(pieces);
@@ -69,7 +71,8 @@ public record CarPage(
                 written(file),
                 track,
                 tidings.lanes(),
-                tidings.notices());
+                tidings.notices(),
+                tidings.lately());
     }
 
     /** The name as part of an address. */
@@ -163,14 +166,29 @@ public record CarPage(
      * @param saved whether it was saved just now
      * @param lanes the forecasts
      * @param notices what could not be worked out
+     * @param lately the last change
      */
-    public record Tidings(boolean saved, List<LaneView> lanes, List<String> notices) {
+    public record Tidings(boolean saved, List<LaneView> lanes, List<String> notices, Optional<Lately> lately) {
         /** Copies the lists. */
         public Tidings {
             lanes = List.copyOf(lanes);
             notices = List.copyOf(notices);
         }
     }
+
+    /**
+     * The last change of a car.
+     *
+     * @param news what was done just now; empty when nothing was
+     * @param words what the last change was
+     * @param present number of the step on the car
+     * @param undoable whether it can be undone
+     * @param count how many set-ups there are
+     * @param prove where before and after are compared
+     * @param key made up once for undoing
+     */
+    public record Lately(
+            String news, String words, long present, boolean undoable, int count, String prove, String key) {}
 
     /**
      * The forecast for one lane.

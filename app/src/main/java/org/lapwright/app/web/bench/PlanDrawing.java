@@ -84,6 +84,7 @@ public final class PlanDrawing {
         return new PlanView(
                 rounded(height),
                 scale,
+                at(0, 0),
                 body(),
                 tyres(),
                 axles(),

@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param height of the drawing
  * @param scale units for 1 mm
+ * @param axle middle of the rear axle
  * @param body dashed outline, schematic
  * @param tyres all four
  * @param axles rear and front
@@ -22,6 +23,7 @@ import java.util.List;
 public record PlanView(
         double height,
         double scale,
+        Point axle,
         Box body,
         List<Tyre> tyres,
         List<Line> axles,

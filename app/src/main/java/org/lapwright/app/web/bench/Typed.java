@@ -12,13 +12,13 @@ import org.lapwright.core.units.Reading;
  * @param value the number; a point or a comma marks its decimals
  * @param plusMinus one standard deviation; empty for that of the usual instrument
  */
-record Typed(String value, String plusMinus) {
+public record Typed(String value, String plusMinus) {
     static final Typed NOTHING = new Typed("", "");
 
     private static final int LONGEST = 40;
 
     /** Strips what surrounds them; nobody types more than {@value #LONGEST} characters. */
-    Typed {
+    public Typed {
         value = shortened(value);
         plusMinus = shortened(plusMinus);
     }
@@ -52,6 +52,15 @@ record Typed(String value, String plusMinus) {
             throw new IllegalArgumentException("'%s' is out of range; it must be %s".formatted(value, key.range()));
         }
         return Optional.of(new Reading(number, doubt(key, number)));
+    }
+
+    /**
+     * The reading without the doubt of an instrument: without a ± it is taken as exact. Empty when nothing was typed.
+     *
+     * @throws IllegalArgumentException with what was typed and what would be right
+     */
+    public Optional<Reading> exactUnlessDoubted(NumberKey key) {
+        return new Typed(value, isBlank() || !plusMinus.isEmpty() ? plusMinus : "0").reading(key);
     }
 
     private double doubt(NumberKey key, double number) {

@@ -47,6 +47,13 @@ public record CompareForm(
                 "");
     }
 
+    /** The same, about a change of a car. */
+    public CompareForm about(String car, String change) {
+        KeepFields about = new KeepFields(
+                car, keep.track(), keep.lane(), keep.driver(), change, keep.stays());
+        return new CompareForm(boxes, options, fixed, words, about, key, judged);
+    }
+
     /** A form with laps in its two boxes. */
     public static CompareForm filled(String before, String after, String key) {
         return empty(key)

@@ -1,0 +1,79 @@
+package org.lapwright.app.web;
+
+import io.javalin.http.Context;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.jspecify.annotations.Nullable;
+import org.lapwright.app.files.garage.CarFile;
+import org.lapwright.app.files.garage.FileReading;
+import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.physics.OwnGarage;
+
+/** What the pages with forms about a car have in common. */
+final class Forms {
+    private static final SecureRandom RANDOM = new SecureRandom();
+    private static final int KEY_BYTES = 12;
+
+    private Forms() {}
+
+    /** Refuses anything but a plain form. */
+    static void require(Context context) {
+        if (!context.isFormUrlencoded()) {
+            throw Problem.wrongType("application/x-www-form-urlencoded");
+        }
+    }
+
+    /** A key that nobody has used. */
+    static String freshKey() {
+        byte[] bytes = new byte[KEY_BYTES];
+        RANDOM.nextBytes(bytes);
+        return HexFormat.of().formatHex(bytes);
+    }
+
+    /** The key that was sent, or a fresh one. */
+    static String key(String sent) {
+        return sent.isBlank() ? freshKey() : sent;
+    }
+
+    /** A number that the page itself put into the form; empty when it is none. */
+    static OptionalLong number(String sent) {
+        return sent.matches("\\d{1,18}") ? OptionalLong.of(Long.parseLong(sent)) : OptionalLong.empty();
+    }
+
+    /** An error as a sentence. */
+    static String sentence(IllegalArgumentException wrong) {
+        return sentence(String.valueOf(wrong.getMessage()));
+    }
+
+    /** A message as a sentence. */
+    static String sentence(String message) {
+        String begun = message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);
+        return begun.endsWith(".") ? begun : begun + ".";
+    }
+
+    /** The car under a name. */
+    static KeptFile car(OwnGarage garage, @Nullable String name) {
+        return Optional.ofNullable(name)
+                .filter(given -> !given.isBlank())
+                .flatMap(garage::car)
+                .orElseThrow(() -> new Problem(
+                        404,
+                        "There is no car of that name on the bench.",
+                        "All cars with numbers are under Bench. Nothing is lost."));
+    }
+
+    /** What its file says. */
+    static CarFile readable(KeptFile kept) {
+        FileReading<CarFile> reading = CarFile.read(kept.text());
+        return reading.accepted()
+                .orElseThrow(
+                        () -> new Problem(
+                                422,
+                                "The file of “%s” cannot be read.".formatted(kept.name()),
+                                reading.problems().get(0).sentence()
+                                        + " Nothing is lost: open its corrected file under Bench, and it takes this one's place."));
+    }
+}
