@@ -145,3 +145,46 @@
   });
   slider.addEventListener('input', show);
 })();
+
+// Ballast: touching or dragging on the car from above says where the piece goes; the fields do the same.
+(function () {
+  'use strict';
+
+  function rounded(value) {
+    return String(Math.round(2 * value) / 2);
+  }
+
+  function put(id, value) {
+    var field = document.getElementById(id);
+    if (field) {
+      field.value = rounded(value);
+    }
+  }
+
+  function place(event) {
+    var figure = event.target instanceof Element ? event.target.closest('[data-place]') : null;
+    if (!figure || (event.type === 'pointermove' && event.buttons === 0)) {
+      return;
+    }
+    var box = figure.querySelector('svg').getBoundingClientRect();
+    var unit = 360 / box.width;
+    var x = (event.clientX - box.left) * unit, y = (event.clientY - box.top) * unit;
+    put('f-x_mm', (Number(figure.dataset.axleY) - y) / Number(figure.dataset.scale));
+    put('f-y_mm', (Number(figure.dataset.axleX) - x) / Number(figure.dataset.scale));
+    event.preventDefault();
+    document.getElementById('change').dispatchEvent(new Event('input', { bubbles: true }));
+  }
+
+  document.addEventListener('pointerdown', place);
+  document.addEventListener('pointermove', place);
+
+  // Another piece chosen: begin from where it sits, not from where the first one does.
+  document.addEventListener('change', function (event) {
+    var option = event.target instanceof Element && event.target.id === 'f-piece' ? event.target.selectedOptions[0] : null;
+    if (option && option.dataset.x) {
+      put('f-x_mm', Number(option.dataset.x));
+      put('f-y_mm', Number(option.dataset.y));
+      put('f-z_mm', Number(option.dataset.z));
+    }
+  });
+})();

@@ -87,8 +87,7 @@ final class Wiring {
                 new ShowKept(garage, knownDriver, clock),
                 new ShowLadder(garage, knownDriver),
                 glossary,
-                new PhysicsCases(
-                        new OwnGarage(garage, clock), workOutNumbers, predictLap, new ForecastLap(FOR_A_PAGE)),
+                new PhysicsCases(new OwnGarage(garage, clock), workOutNumbers, predictLap, new ForecastLap(FOR_A_PAGE)),
                 new BenchCases(new LogChange(garage, clock), new ForeseeChange(FOR_A_CHANGE)));
     }
 }

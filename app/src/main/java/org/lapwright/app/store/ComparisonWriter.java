@@ -79,8 +79,7 @@ final class ComparisonWriter {
         long id = addComparison(kept, car, place, setUps);
         addRuns(id, kept.session().runs(), place, setUps);
         addVerdict(id, verdict, shown);
-        logged.filter(step -> kept.stays() == Side.BEFORE)
-                .ifPresent(step -> steps.takeOff(car, kept.example(), step));
+        logged.filter(step -> kept.stays() == Side.BEFORE).ifPresent(step -> steps.takeOff(car, kept.example(), step));
         handle.createUpdate("INSERT INTO request_key (request, comparison_id, used_at) VALUES (:request, :id, :at)")
                 .bind("request", request)
                 .bind("id", id)
@@ -104,7 +103,8 @@ final class ComparisonWriter {
     /** The set-up that the car has now, and the one that the change makes of it: that of the step that was logged for it. */
     private SetUps setUps(Named car, String change, Optional<StepTables.Undriven> logged) {
         if (logged.isPresent()) {
-            return new SetUps(names.drivenSetUp(car, logged.get().step()), logged.get().setUp());
+            return new SetUps(
+                    names.drivenSetUp(car, logged.get().step()), logged.get().setUp());
         }
         long before = names.presentSetUp(car);
         return new SetUps(before, names.addSetUp(car, Optional.of(before), "other", change));

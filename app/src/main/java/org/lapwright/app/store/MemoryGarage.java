@@ -206,9 +206,7 @@ public final class MemoryGarage implements GarageStore {
         requireOpen();
         Optional<StoredHistory> own = steps.of(carKey(car, false));
         boolean ownFile = files.containsKey(carKey(car, false));
-        return own.isPresent() || ownFile || exampleState() == ExampleState.REMOVED
-                ? own
-                : steps.of(carKey(car, true));
+        return own.isPresent() || ownFile || exampleState() == ExampleState.REMOVED ? own : steps.of(carKey(car, true));
     }
 
     @Override

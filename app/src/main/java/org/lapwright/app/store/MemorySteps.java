@@ -65,8 +65,10 @@ final class MemorySteps {
         if (car == null) {
             car = new Car(name, step.example());
             cars.put(carKey, car);
-            add(car, OptionalLong.empty(), new NewStep(
-                    name, OptionalLong.empty(), "", "first", "first", "", step.base(), step.example(), at));
+            add(
+                    car,
+                    OptionalLong.empty(),
+                    new NewStep(name, OptionalLong.empty(), "", "first", "first", "", step.base(), step.example(), at));
         }
         add(car, OptionalLong.of(car.present), step);
         requests.add(request);
@@ -91,7 +93,10 @@ final class MemorySteps {
         Car car = cars.get(carKey);
         if (car != null) {
             OptionalLong present = OptionalLong.of(car.present);
-            add(car, present, new NewStep(car.name, present, "", "measured", "measured anew", "", text, car.example, at));
+            add(
+                    car,
+                    present,
+                    new NewStep(car.name, present, "", "measured", "measured anew", "", text, car.example, at));
         }
     }
 

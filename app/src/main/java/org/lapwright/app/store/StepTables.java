@@ -23,8 +23,7 @@ final class StepTables {
     private static final String STEPS = """
             SELECT id, parent_id, kind, words, change_made, content, made_at
             FROM car_step WHERE car_id = :car ORDER BY id""";
-    private static final String PRESENT =
-            "SELECT step_id FROM on_bench WHERE car_id = :car ORDER BY id DESC LIMIT 1";
+    private static final String PRESENT = "SELECT step_id FROM on_bench WHERE car_id = :car ORDER BY id DESC LIMIT 1";
 
     /** A step that was logged, never driven, and is on the car. */
     private static final String UNDRIVEN = """
@@ -98,7 +97,10 @@ final class StepTables {
     }
 
     private Optional<Long> present(Named car) {
-        return handle.createQuery(PRESENT).bind("car", car.id()).mapTo(Long.class).findOne();
+        return handle.createQuery(PRESENT)
+                .bind("car", car.id())
+                .mapTo(Long.class)
+                .findOne();
     }
 
     /** Kinds that the owner has logged. */
@@ -133,12 +135,21 @@ final class StepTables {
 
     private long addFirst(Named car, NewStep step, Names names) {
         NewStep first = new NewStep(
-                step.car(), OptionalLong.empty(), step.base(), FIRST, FIRST, "", step.base(), step.example(), step.at());
+                step.car(),
+                OptionalLong.empty(),
+                step.base(),
+                FIRST,
+                FIRST,
+                "",
+                step.base(),
+                step.example(),
+                step.at());
         return add(car, Optional.empty(), names.presentSetUp(car), first);
     }
 
     private static void requireOn(Optional<StoredHistory> before, OptionalLong onto) {
-        if (before.isPresent() && (onto.isEmpty() || onto.getAsLong() != before.get().present())) {
+        if (before.isPresent()
+                && (onto.isEmpty() || onto.getAsLong() != before.get().present())) {
             throw new StaleBenchException(before.get());
         }
         if (before.isEmpty() && onto.isPresent()) {
@@ -204,13 +215,12 @@ final class StepTables {
         long row = addOnBench(car, step, why);
         new FileTables(handle)
                 .add(car, setUpOf(step), new KeptFile(Kind.CAR, car.name(), file, example, Intake.instant(at)), at);
-        request.ifPresent(
-                key -> handle.createUpdate("INSERT INTO bench_request (request, on_bench_id, used_at)"
-                                + " VALUES (:request, :row, :at)")
-                        .bind("request", key)
-                        .bind("row", row)
-                        .bind("at", at)
-                        .execute());
+        request.ifPresent(key -> handle.createUpdate(
+                        "INSERT INTO bench_request (request, on_bench_id, used_at)" + " VALUES (:request, :row, :at)")
+                .bind("request", key)
+                .bind("row", row)
+                .bind("at", at)
+                .execute());
     }
 
     private long addOnBench(Named car, long step, Why why) {

@@ -97,7 +97,10 @@ public interface HistoryStore {
 
         /** The step on the car. */
         public StoredStep presentStep() {
-            return steps.stream().filter(step -> step.id() == present).findFirst().orElseThrow();
+            return steps.stream()
+                    .filter(step -> step.id() == present)
+                    .findFirst()
+                    .orElseThrow();
         }
     }
 

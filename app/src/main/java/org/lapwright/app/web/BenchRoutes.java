@@ -84,7 +84,13 @@ final class BenchRoutes {
         pages.show(
                 context,
                 "bench/car.jte",
-                CarPage.of(shell(kept.name()), kept, file, numbers, choice, new Tidings(saved, lanes, notices, lately(context, kept))));
+                CarPage.of(
+                        shell(kept.name()),
+                        kept,
+                        file,
+                        numbers,
+                        choice,
+                        new Tidings(saved, lanes, notices, lately(context, kept))));
     }
 
     private Optional<Lately> lately(Context context, KeptFile kept) {
@@ -93,7 +99,8 @@ final class BenchRoutes {
                 .filter(history -> history.example() == kept.example())
                 .map(history -> {
                     StoredStep step = history.presentStep();
-                    String prove = "/?car=" + BenchPage.encoded(kept.name()) + "&change=" + BenchPage.encoded(step.words());
+                    String prove =
+                            "/?car=" + BenchPage.encoded(kept.name()) + "&change=" + BenchPage.encoded(step.words());
                     return new Lately(
                             news(context),
                             step.parent().isEmpty() ? "none is on the car; it is as it was first" : step.words(),
@@ -140,7 +147,8 @@ final class BenchRoutes {
         Fields fields = new Fields(context.formParamMap());
         CarForm form = CarForm.from(fields);
         String was = fields.text("was");
-        Optional<CarFile> before = was.isEmpty() ? Optional.empty() : Optional.of(Forms.readable(Forms.car(garage, was)));
+        Optional<CarFile> before =
+                was.isEmpty() ? Optional.empty() : Optional.of(Forms.readable(Forms.car(garage, was)));
         CarReading reading = CarFormReader.read(form, before);
         if (was.isEmpty() && reading.file().isPresent() && isOwn(form.name())) {
             reading = reading.refused("name", "You have a car of that name; choose another, or change that one.");

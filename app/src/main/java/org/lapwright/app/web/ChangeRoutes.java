@@ -92,7 +92,9 @@ final class ChangeRoutes {
         ChangeKind kind = ChangeKind.find(fields.text("kind"))
                 .filter(found -> found != ChangeKind.MEASURED)
                 .orElseThrow(() -> new Problem(
-                        404, "There is no such kind of change.", "Choose one under Log a change. Nothing was changed."));
+                        404,
+                        "There is no such kind of change.",
+                        "Choose one under Log a change. Nothing was changed."));
         ChangeForm form = ChangeForm.from(kind, car.build(), fields);
         Sent sent = Sent.of(fields);
         if (fields.text("do").equals("log")) {
@@ -112,7 +114,12 @@ final class ChangeRoutes {
         Change change = read.change().get();
         try {
             Doing doing = new Doing(
-                    car.kept().name(), Forms.number(sent.present()), car.kept().text(), car.build(), change, form.note());
+                    car.kept().name(),
+                    Forms.number(sent.present()),
+                    car.kept().text(),
+                    car.build(),
+                    change,
+                    form.note());
             String file = car.file().with(change.apply(car.build())).text();
             StoredHistory history =
                     logChange.log(doing, ChangeJson.write(change, form.note()), file, Forms.key(sent.key()));
@@ -125,7 +132,8 @@ final class ChangeRoutes {
                     now,
                     form,
                     new Sent(present(now), sent.track(), ""),
-                    List.of(stale.getMessage() + " Below is your change on what is there now; log it again if it still holds."));
+                    List.of(stale.getMessage()
+                            + " Below is your change on what is there now; log it again if it still holds."));
         } catch (StoreException failed) {
             context.status(503);
             show(context, car, form, sent, List.of("Not logged. " + failed.getMessage()));
@@ -163,8 +171,10 @@ final class ChangeRoutes {
                         problems,
                         Caution.before(form.kind(), logChange.kindsLogged()),
                         new TrackChoice(
-                                garage.tracks().stream().map(KeptFile::name).toList(), track.isPresent() ? sent.track() : ""),
-                        sent.key().isBlank() ? Forms.freshKey() : sent.key(),
+                                garage.tracks().stream().map(KeptFile::name).toList(),
+                                track.isPresent() ? sent.track() : ""),
+                        Forms.key(sent.key()),
+                        car.build().setUp().ballast(),
                         plan));
     }
 

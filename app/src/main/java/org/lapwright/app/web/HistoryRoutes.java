@@ -88,7 +88,8 @@ final class HistoryRoutes {
                         shell("Two set-ups"),
                         left,
                         right,
-                        BenchPage.address(Forms.car(garage, context.queryParam("name")).name())));
+                        BenchPage.address(
+                                Forms.car(garage, context.queryParam("name")).name())));
     }
 
     /** A car as it is, or one of its set-ups. */
@@ -96,7 +97,8 @@ final class HistoryRoutes {
         KeptFile kept = Forms.car(garage, name);
         OptionalLong asked = Forms.number(Optional.ofNullable(number).orElse(""));
         if (asked.isEmpty()) {
-            return new SetUpsPage.Named(kept.name() + ", as it is", Forms.readable(kept).build());
+            return new SetUpsPage.Named(
+                    kept.name() + ", as it is", Forms.readable(kept).build());
         }
         StoredStep step = logChange.history(kept.name()).stream()
                 .flatMap(history -> history.steps().stream())
@@ -114,7 +116,9 @@ final class HistoryRoutes {
     private static long step(String sent) {
         return Forms.number(sent)
                 .orElseThrow(() -> new Problem(
-                        422, "The form does not say which set-up is meant.", "Go back to the set-ups and press again."));
+                        422,
+                        "The form does not say which set-up is meant.",
+                        "Go back to the set-ups and press again."));
     }
 
     private Shell shell(String title) {

@@ -76,8 +76,9 @@ abstract class GarageStepContract extends GarageFileContract {
         StoredHistory one = log(OptionalLong.empty(), "shim in", "one");
         StoredHistory two = log(on(one), "magnet out", "two");
         assertThatThrownBy(() -> log(on(one), "oiled", "three"))
-                .isInstanceOfSatisfying(StaleBenchException.class, stale -> assertThat(stale.now())
-                        .isEqualTo(two))
+                .isInstanceOfSatisfying(
+                        StaleBenchException.class,
+                        stale -> assertThat(stale.now()).isEqualTo(two))
                 .hasMessageContaining("magnet out");
         assertThatThrownBy(() -> store.putOn("Dunlin", one.present(), two.present(), Why.BACK, "back", MONDAY))
                 .isInstanceOf(StaleBenchException.class);
@@ -90,8 +91,7 @@ abstract class GarageStepContract extends GarageFileContract {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> store.putOn("Dunlin", one.present(), 99, Why.BACK, "back", MONDAY))
                 .withMessageContaining("99");
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> store.putOn("Knot", 1, 2, Why.BACK, "back", MONDAY));
+        assertThatIllegalArgumentException().isThrownBy(() -> store.putOn("Knot", 1, 2, Why.BACK, "back", MONDAY));
         assertThat(store.history("Dunlin")).contains(one);
     }
 
@@ -108,8 +108,8 @@ abstract class GarageStepContract extends GarageFileContract {
     @Test
     void ownAndExampleCarsOfOneNameAreTwo() {
         store.keepFile(new KeptFile(Kind.CAR, "Dunlin", "example", true, MONDAY));
-        NewStep example = new NewStep(
-                "Dunlin", OptionalLong.empty(), "base", "noted", "shown", "", "shown", true, MONDAY);
+        NewStep example =
+                new NewStep("Dunlin", OptionalLong.empty(), "base", "noted", "shown", "", "shown", true, MONDAY);
         StoredHistory shown = store.log(example, "example");
         assertThat(store.history("Dunlin")).contains(shown);
         StoredHistory own = log(OptionalLong.empty(), "mine", "mine");
@@ -134,6 +134,8 @@ abstract class GarageStepContract extends GarageFileContract {
         store.keep(Sample.change("Dunlin", "shim in", true), Sample.full(), "drive", MONDAY);
         assertThat(store.history("Dunlin")).contains(one);
         store.keep(Sample.change("Dunlin", "shim in", false), Sample.full(), "again", MONDAY);
-        assertThat(store.history("Dunlin")).as("driven already: another change by the same name").contains(one);
+        assertThat(store.history("Dunlin"))
+                .as("driven already: another change by the same name")
+                .contains(one);
     }
 }

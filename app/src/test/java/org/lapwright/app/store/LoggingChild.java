@@ -38,8 +38,7 @@ final class LoggingChild {
             return store.putOn(CAR, before.present(), parent, Why.UNDO, "key " + number, at);
         }
         OptionalLong onto = before == null ? OptionalLong.empty() : OptionalLong.of(before.present());
-        NewStep step = new NewStep(
-                CAR, onto, "base", "noted", "step " + number, "{}", "file " + number, false, at);
+        NewStep step = new NewStep(CAR, onto, "base", "noted", "step " + number, "{}", "file " + number, false, at);
         return store.log(step, "key " + number);
     }
 }

@@ -43,7 +43,10 @@ class AccessibilityTest {
             "/bench/car?name=magnet&track=Shed+loop",
             "/bench/measure",
             "/bench/measure?name=plain",
-            "/bench/file");
+            "/bench/file",
+            "/bench/change?name=magnet",
+            "/bench/change?name=magnet&kind=ballast-added",
+            "/bench/compare?name=magnet&with=plain");
 
     private static Stage stage;
 

@@ -66,7 +66,7 @@ class BenchBrowserTest {
             assertThat(page.locator(".worked-out").nth(9)).containsText("grip");
             assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth"))
                     .isEqualTo(0);
-            page.locator("text=Change the numbers").click();
+            page.locator("text=Measure again").click();
             page.locator("summary:has-text('Grip and drag')").click();
             page.locator("#rear_tyre-grip").fill("1,1");
             page.locator("text=Keep and show").click();

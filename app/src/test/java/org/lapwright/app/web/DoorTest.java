@@ -25,6 +25,8 @@ class DoorTest {
             "/?example",
             "/ladder",
             "/ladder?track=Shed+loop",
+            "/bench/change?name=plain",
+            "/bench/compare?name=plain",
             "/kept",
             "/kept/1",
             "/words",

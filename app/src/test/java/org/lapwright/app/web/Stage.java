@@ -55,8 +55,7 @@ final class Stage implements AutoCloseable {
                         new ShowKept(garage, knownDriver, CLOCK),
                         new ShowLadder(garage, knownDriver),
                         new Glossary(),
-                        new PhysicsCases(
-                                ownGarage, new WorkOutNumbers(), new PredictLap(), new ForecastLap(FEW_DRAWS)),
+                        new PhysicsCases(ownGarage, new WorkOutNumbers(), new PredictLap(), new ForecastLap(FEW_DRAWS)),
                         new BenchCases(new LogChange(garage, CLOCK), new ForeseeChange(FEW_DRAWS))))
                 .start(port);
     }

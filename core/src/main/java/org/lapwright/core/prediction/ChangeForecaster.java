@@ -61,9 +61,8 @@ public final class ChangeForecaster {
         SetUpDoubt doubt = new SetUpDoubt(before);
         if (doubt.doubtful().isEmpty()) {
             double difference = written[1] - written[0];
-            Optional<Interval> exact = Double.isFinite(difference)
-                    ? Optional.of(new Interval(difference, difference))
-                    : Optional.empty();
+            Optional<Interval> exact =
+                    Double.isFinite(difference) ? Optional.of(new Interval(difference, difference)) : Optional.empty();
             return new ChangeForecast(written[0], written[1], exact, 0);
         }
         List<Pair> pairs = doubt.draw(
@@ -71,9 +70,11 @@ public final class ChangeForecaster {
                         new SplittableRandom(settings.seed()),
                         car -> new Pair(resolved(car), resolved(change.apply(car))))
                 .drawn();
-        return gathered(written, laps(pairs.stream().map(Pair::before).toList()), laps(pairs.stream()
-                .map(Pair::after)
-                .toList()), settings.level());
+        return gathered(
+                written,
+                laps(pairs.stream().map(Pair::before).toList()),
+                laps(pairs.stream().map(Pair::after).toList()),
+                settings.level());
     }
 
     private ResolvedCar resolved(SetUp car) {

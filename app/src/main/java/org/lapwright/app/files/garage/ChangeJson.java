@@ -58,9 +58,10 @@ public final class ChangeJson {
         if (kind.isEmpty()) {
             return FileReading.refused(Problem.ofWhole(
                     "kind is " + JsonSection.shown(json.path(KIND)),
-                    "It must be one of " + ChangeKind.loggable().stream()
-                            .map(ChangeKind::code)
-                            .toList()));
+                    "It must be one of "
+                            + ChangeKind.loggable().stream()
+                                    .map(ChangeKind::code)
+                                    .toList()));
         }
         try {
             Change change = kind.get().of(values(json.path(VALUES)));
@@ -95,7 +96,9 @@ public final class ChangeJson {
             } else if (value.path(VALUE).isNumber()) {
                 values = values.with(
                         entry.getKey(),
-                        new Reading(value.path(VALUE).doubleValue(), value.path(DOUBT).doubleValue()));
+                        new Reading(
+                                value.path(VALUE).doubleValue(),
+                                value.path(DOUBT).doubleValue()));
             } else {
                 throw new IllegalArgumentException(
                         "values.%s is %s; it must be a number, a text, or {\"value\": …, \"plus_minus\": …}"

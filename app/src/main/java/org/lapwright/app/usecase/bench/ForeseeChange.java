@@ -40,8 +40,7 @@ public final class ForeseeChange {
      * @param lanes the lap on each lane of the track asked for
      * @param remarks what to know; what physics does not foresee is among them
      */
-    public record Foreseen(
-            String sentence, Build after, List<Row> rows, List<LaneGain> lanes, List<String> remarks) {
+    public record Foreseen(String sentence, Build after, List<Row> rows, List<LaneGain> lanes, List<String> remarks) {
         /** Copies the lists. */
         public Foreseen {
             rows = List.copyOf(rows);
@@ -76,7 +75,8 @@ public final class ForeseeChange {
     public Foreseen foresee(Build before, Change change, Optional<Track> track) {
         Build after = change.apply(before);
         List<String> remarks = new ArrayList<>();
-        List<LaneGain> lanes = track.map(chosen -> lanes(before, change, chosen, remarks)).orElse(List.of());
+        List<LaneGain> lanes =
+                track.map(chosen -> lanes(before, change, chosen, remarks)).orElse(List.of());
         frontWheels(before, after).ifPresent(remarks::add);
         change.unforeseen().ifPresent(remarks::add);
         return new Foreseen(change.sentence(before), after, rows(before, after, track), lanes, remarks);
@@ -87,7 +87,14 @@ public final class ForeseeChange {
         SetUpNumbers was = numbers(before.setUp(), track);
         SetUpNumbers is = numbers(after.setUp(), track);
         add(rows, "Weight", was, is, all -> all.standing().totalG(), "g", 1);
-        add(rows, "Balance point, ahead of the axle", was, is, all -> all.standing().cgAheadMm(), "mm", 1);
+        add(
+                rows,
+                "Balance point, ahead of the axle",
+                was,
+                is,
+                all -> all.standing().cgAheadMm(),
+                "mm",
+                1);
         add(rows, "Off centre (left +)", was, is, all -> all.standing().cgLeftMm(), "mm", 1);
         add(rows, "Height of the weight", was, is, all -> all.standing().cgHeightMm(), "mm", 2);
         add(rows, "Load on the guide", was, is, all -> all.standing().guideLoadG(), "g", 1);
@@ -96,7 +103,12 @@ public final class ForeseeChange {
         add(rows, "Way per motor turn", was, is, all -> all.gearing().mmPerMotorTurn(), "mm", 2);
         add(rows, "Slides at", was, is, all -> all.holding().slideG().orElse(Double.NaN), "g", 2);
         add(rows, "Tips at", was, is, all -> all.holding().tipG(), "g", 2);
-        trim(rows, "Front wheels above the track", before.trim().frontGapMm(), after.trim().frontGapMm(), "mm");
+        trim(
+                rows,
+                "Front wheels above the track",
+                before.trim().frontGapMm(),
+                after.trim().frontGapMm(),
+                "mm");
         trim(rows, "Shims under the guide", stack(before.trim()), stack(after.trim()), "mm");
         trim(
                 rows,
@@ -166,11 +178,15 @@ public final class ForeseeChange {
                                     : "The front wheels hang clear: the guide alone carries the nose.");
         }
         boolean moved = after.trim().shimStackMm() != before.trim().shimStackMm()
-                || !after.setUp().rearTyre().diameterMm().equals(before.setUp().rearTyre().diameterMm());
+                || !after.setUp()
+                        .rearTyre()
+                        .diameterMm()
+                        .equals(before.setUp().rearTyre().diameterMm());
         boolean touching = after.setUp().chassis().frontWheels() == FrontWheels.TOUCHING;
         return moved && gap.isEmpty()
                 ? Optional.of("The front gap was never measured, so whether the front wheels "
-                        + (touching ? "still touch" : "still hang clear") + " is not known: look, and log the front gap.")
+                        + (touching ? "still touch" : "still hang clear")
+                        + " is not known: look, and log the front gap.")
                 : Optional.empty();
     }
 
@@ -213,8 +229,7 @@ public final class ForeseeChange {
                 ? " It may not get round at all: %s of the cars within the doubts do not."
                         .formatted(Figures.percent(forecast.lost()))
                 : "";
-        return new LaneGain(
-                lane, direction + sure + "." + lost, Optional.of(Figures.signed(difference, 3) + " s"));
+        return new LaneGain(lane, direction + sure + "." + lost, Optional.of(Figures.signed(difference, 3) + " s"));
     }
 
     private String sure(Interval interval) {

@@ -118,7 +118,7 @@ public final class LogChange {
     private StoredHistory own(String car) {
         return store.history(car)
                 .filter(history -> !history.example())
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "“%s” has no changes of yours; log one first".formatted(car)));
+                .orElseThrow(() ->
+                        new IllegalArgumentException("“%s” has no changes of yours; log one first".formatted(car)));
     }
 }

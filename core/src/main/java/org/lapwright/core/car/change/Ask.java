@@ -38,7 +38,8 @@ public record Ask(
 
     /** One of a few. */
     static Ask choice(String key, String label, List<String> choices) {
-        return new Ask(key, label, Optional.empty(), choices, true, choices.stream().findFirst());
+        return new Ask(
+                key, label, Optional.empty(), choices, true, choices.stream().findFirst());
     }
 
     /** The same, not needed. */

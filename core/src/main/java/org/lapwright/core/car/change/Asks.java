@@ -52,8 +52,8 @@ final class Asks {
     }
 
     static List<Ask> ballastRemoved(Build before) {
-        return List.of(Ask.choice(
-                ChangeKeys.PIECE, "Which piece", names(before.setUp().ballast())));
+        return List.of(
+                Ask.choice(ChangeKeys.PIECE, "Which piece", names(before.setUp().ballast())));
     }
 
     private static List<String> names(List<Ballast> pieces) {
@@ -65,7 +65,8 @@ final class Asks {
         return List.of(
                 Ask.number(RearTyre.DIAMETER, "Diameter")
                         .offering(now.diameterMm().value()),
-                Ask.number(RearTyre.GRIP, "Grip, by tilt board").offering(now.grip().value()),
+                Ask.number(RearTyre.GRIP, "Grip, by tilt board")
+                        .offering(now.grip().value()),
                 Ask.text(ChangeKeys.NAME, NAME),
                 Ask.number(ChangeKeys.HEAVIER, HEAVIER).optional());
     }
@@ -129,14 +130,14 @@ final class Asks {
                         : torque,
                 byTorque
                         ? current
-                        : current.offering(now.readings()
-                                .get(Motor.STALL_CURRENT.name())
-                                .value()),
+                        : current.offering(
+                                now.readings().get(Motor.STALL_CURRENT.name()).value()),
                 Ask.number(Motor.ROTOR_INERTIA, "Rotor inertia")
                         .offering(now.rotorInertiaGmm2().value()),
                 Ask.text(ChangeKeys.NAME, NAME),
                 Ask.number(ChangeKeys.HEAVIER, HEAVIER).optional(),
-                Ask.number(ChangeKeys.X, "Where it sits, ahead of the rear axle").optional());
+                Ask.number(ChangeKeys.X, "Where it sits, ahead of the rear axle")
+                        .optional());
     }
 
     static List<Ask> motorBedded(Build before) {
@@ -182,7 +183,8 @@ final class Asks {
     static List<Ask> braid(Build before) {
         return List.of(
                 Ask.text(ChangeKeys.NAME, NAME),
-                Ask.number(Guide.BRAID_DRAG, "Drag along the rails, if measured").optional(),
+                Ask.number(Guide.BRAID_DRAG, "Drag along the rails, if measured")
+                        .optional(),
                 Ask.number(SetUp.PICKUP, "Resistance, if measured").optional());
     }
 

@@ -134,8 +134,8 @@ public sealed interface BallastChange extends Change {
         return build.setUp().ballast().stream()
                 .filter(piece -> piece.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "piece is '%s', and no ballast on the car has that name; it has %s"
+                .orElseThrow(() ->
+                        new IllegalArgumentException("piece is '%s', and no ballast on the car has that name; it has %s"
                                 .formatted(
                                         name,
                                         build.setUp().ballast().isEmpty()

@@ -76,8 +76,7 @@ public record Build(SetUp setUp, Trim trim) {
         if (gapMm.isEmpty()) {
             return with(other);
         }
-        FrontWheels wheels =
-                gapMm.getAsDouble() > Trim.JUST_TOUCHING_MM ? FrontWheels.CLEAR : FrontWheels.TOUCHING;
+        FrontWheels wheels = gapMm.getAsDouble() > Trim.JUST_TOUCHING_MM ? FrontWheels.CLEAR : FrontWheels.TOUCHING;
         Chassis chassis = setUp.chassis();
         return new Build(
                 setUp.withChassis(new Chassis(
@@ -96,7 +95,12 @@ public record Build(SetUp setUp, Trim trim) {
     /** A piece cannot sink into the track. */
     private static Ballast lifted(Ballast piece, double riseMm) {
         double z = Math.max(0, piece.zMm().value() + riseMm);
-        return new Ballast(piece.name(), piece.massG(), piece.xMm(), piece.yMm(), piece.zMm().withValue(z));
+        return new Ballast(
+                piece.name(),
+                piece.massG(),
+                piece.xMm(),
+                piece.yMm(),
+                piece.zMm().withValue(z));
     }
 
     private String freeName(String wanted) {

@@ -9,10 +9,20 @@ import java.util.function.Function;
 public enum ChangeKind {
     /** A piece of ballast stuck on. */
     BALLAST_ADDED(
-            "ballast-added", "Ballast on", Asks::ballastAdded, BallastChange.Added::of, CautionTopic.LEAD, Unforeseen.NOTHING),
+            "ballast-added",
+            "Ballast on",
+            Asks::ballastAdded,
+            BallastChange.Added::of,
+            CautionTopic.LEAD,
+            Unforeseen.NOTHING),
     /** A piece of ballast put elsewhere. */
     BALLAST_MOVED(
-            "ballast-moved", "Ballast moved", Asks::ballastMoved, BallastChange.Moved::of, CautionTopic.LEAD, Unforeseen.NOTHING),
+            "ballast-moved",
+            "Ballast moved",
+            Asks::ballastMoved,
+            BallastChange.Moved::of,
+            CautionTopic.LEAD,
+            Unforeseen.NOTHING),
     /** A piece of ballast taken off. */
     BALLAST_REMOVED(
             "ballast-removed",
@@ -27,7 +37,6 @@ public enum ChangeKind {
             "Other tyres",
             Asks::tyresFitted,
             TyreChange.Fitted::of,
-           
             "How a new tyre grips once it is run in, only laps or a tilt test tell."),
     /** Tyres ground true. */
     TYRES_TRUED(
@@ -43,7 +52,6 @@ public enum ChangeKind {
             "Other guide",
             Asks::guideFitted,
             NoseChange.GuideFitted::of,
-           
             "A deeper blade forgives more before the car leaves the slot; the lap time does not show that."),
     /** A shim under the guide. */
     SHIM_ADDED("shim-added", "Shim in", Asks::shimAdded, NoseChange.ShimAdded::of, Unforeseen.NOTHING),
@@ -57,7 +65,6 @@ public enum ChangeKind {
             "Gears",
             Asks::gears,
             DriveChange.GearsFitted::of,
-           
             "How freely the new pair meshes is not reckoned with: listen, and measure."),
     /** Another motor. */
     MOTOR_FITTED(
@@ -77,7 +84,12 @@ public enum ChangeKind {
             "What bedding does to a motor no formula knows: measure it."),
     /** A magnet in, or set anew. */
     MAGNET_FITTED(
-            "magnet-fitted", "Magnet in", Asks::magnet, MagnetChange.Fitted::of, CautionTopic.MAGNETS, Unforeseen.NOTHING),
+            "magnet-fitted",
+            "Magnet in",
+            Asks::magnet,
+            MagnetChange.Fitted::of,
+            CautionTopic.MAGNETS,
+            Unforeseen.NOTHING),
     /** The magnet out. */
     MAGNET_REMOVED(
             "magnet-removed",
@@ -102,7 +114,6 @@ public enum ChangeKind {
             "Braids",
             Asks::braid,
             NoseChange.BraidFitted::of,
-           
             "How well new braids feed the motor shows on the track: measure it."),
     /** Oiled or cleaned. */
     OILED(
@@ -118,7 +129,6 @@ public enum ChangeKind {
             "Something else",
             Asks::noted,
             OtherChange.Noted::of,
-           
             "The numbers stay as they are; only laps show what this does."),
     /** The numbers measured anew, on the bench's own form. */
     MEASURED("measured", "Measured anew", before -> List.of(), ChangeKind::notHere, Unforeseen.NOTHING);

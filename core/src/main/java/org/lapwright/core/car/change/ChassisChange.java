@@ -32,17 +32,12 @@ public sealed interface ChassisChange extends Change {
             Chassis was = before.setUp().chassis();
             return before.with(before.setUp()
                     .withChassis(new Chassis(
-                            was.guideToRearAxleMm(),
-                            was.wheelbaseMm(),
-                            rearTrackMm,
-                            frontTrackMm,
-                            was.frontWheels())));
+                            was.guideToRearAxleMm(), was.wheelbaseMm(), rearTrackMm, frontTrackMm, was.frontWheels())));
         }
 
         @Override
         public String sentence(Build before) {
-            return "track width %s mm rear, %s mm front"
-                    .formatted(Say.number(rearTrackMm), Say.number(frontTrackMm));
+            return "track width %s mm rear, %s mm front".formatted(Say.number(rearTrackMm), Say.number(frontTrackMm));
         }
     }
 

@@ -97,8 +97,8 @@ public sealed interface DriveChange extends Change {
 
         @Override
         public Build apply(Build before) {
-            Build fitted = new Build(
-                    before.setUp().withMotor(motor), before.trim().withFitted(PartPlace.MOTOR, name));
+            Build fitted =
+                    new Build(before.setUp().withMotor(motor), before.trim().withFitted(PartPlace.MOTOR, name));
             double place = xMm.map(Reading::value).orElse(USUAL_PLACE_MM);
             double height = before.setUp().rearTyre().diameterMm().value() / 2;
             return PartMass.added(fitted, "other motor", heavierG, place, height);

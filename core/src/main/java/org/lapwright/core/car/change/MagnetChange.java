@@ -75,15 +75,15 @@ public sealed interface MagnetChange extends Change {
         public Build apply(Build before) {
             Magnet was = before.setUp()
                     .magnet()
-                    .orElseThrow(() -> new IllegalArgumentException("no magnet is noted on the car; there is none to take out"));
+                    .orElseThrow(() ->
+                            new IllegalArgumentException("no magnet is noted on the car; there is none to take out"));
             Build without = new Build(
                     before.setUp().withMagnet(Optional.empty()), before.trim().withFitted(PartPlace.MAGNET, ""));
             if (massG.isEmpty()) {
                 return without;
             }
             Reading gone = new Reading(-massG.get().value(), massG.get().plusMinus());
-            return without.plus(
-                    new Ballast("magnet out", gone, was.xMm(), Reading.exact(0), Reading.exact(LOW_MM)));
+            return without.plus(new Ballast("magnet out", gone, was.xMm(), Reading.exact(0), Reading.exact(LOW_MM)));
         }
 
         @Override

@@ -49,9 +49,10 @@ public sealed interface NoseChange extends Change {
         public Build apply(Build before) {
             SetUp was = before.setUp();
             Guide guide = was.guide();
-            SetUp longer = guideToRearAxleMm.map(length -> lengthened(was, length)).orElse(was);
-            Build fitted = before.with(longer.withGuide(new Guide(
-                            bladeDepthMm, guide.slotFriction(), guide.braidDragG(), guide.minGuideLoadG())))
+            SetUp longer =
+                    guideToRearAxleMm.map(length -> lengthened(was, length)).orElse(was);
+            Build fitted = before.with(longer.withGuide(
+                            new Guide(bladeDepthMm, guide.slotFriction(), guide.braidDragG(), guide.minGuideLoadG())))
                     .with(before.trim().withFitted(PartPlace.GUIDE, name));
             double nose = longer.chassis().guideToRearAxleMm().value();
             return PartMass.added(fitted, "other guide", heavierG, nose, 5);
@@ -224,8 +225,8 @@ public sealed interface NoseChange extends Change {
     /** The pivot goes elsewhere and the weight stays: a balance by two scales would move with the pivot, so it becomes a length. */
     private static SetUp lengthened(SetUp setUp, Reading length) {
         Chassis was = setUp.chassis();
-        Chassis chassis = new Chassis(
-                length, was.wheelbaseMm(), was.rearTrackMm(), was.frontTrackMm(), was.frontWheels());
+        Chassis chassis =
+                new Chassis(length, was.wheelbaseMm(), was.rearTrackMm(), was.frontTrackMm(), was.frontWheels());
         WeighedCar mass = setUp.mass();
         if (!(mass.balance() instanceof Balance.OnTwoScales scales)) {
             return setUp.withChassis(chassis);

@@ -39,7 +39,8 @@ public sealed interface TyreChange extends Change {
         public Build apply(Build before) {
             Build fitted = resized(before, tyre);
             fitted = fitted.with(fitted.trim().withFitted(PartPlace.REAR_TYRES, name));
-            return PartMass.added(fitted, "other tyres", heavierG, 0, tyre.diameterMm().value() / 2);
+            return PartMass.added(
+                    fitted, "other tyres", heavierG, 0, tyre.diameterMm().value() / 2);
         }
 
         @Override
@@ -83,8 +84,7 @@ public sealed interface TyreChange extends Change {
         @Override
         public String sentence(Build before) {
             return "tyres trued from %s to %s mm"
-                    .formatted(
-                            Say.number(before.setUp().rearTyre().diameterMm()), Say.number(diameterMm));
+                    .formatted(Say.number(before.setUp().rearTyre().diameterMm()), Say.number(diameterMm));
         }
     }
 

@@ -55,9 +55,7 @@ public final class Differences {
                 rows.put(number.path(), Row.number(number.key().unit(), number.reading()));
             }
         }
-        rows.put(
-                "chassis.front_wheels",
-                Row.word(setUp.chassis().frontWheels().word()));
+        rows.put("chassis.front_wheels", Row.word(setUp.chassis().frontWheels().word()));
         addBallast(rows, setUp.ballast());
         addTrim(rows, build.trim());
         return rows;

@@ -128,7 +128,6 @@ public final class History {
     public record Line(Step step, int column) {}
 
     private Step step(long id) {
-        return find(id).orElseThrow(
-                () -> new IllegalArgumentException("no set-up of this car has the number " + id));
+        return find(id).orElseThrow(() -> new IllegalArgumentException("no set-up of this car has the number " + id));
     }
 }

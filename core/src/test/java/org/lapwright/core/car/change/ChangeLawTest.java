@@ -32,8 +32,7 @@ final class ChangeLawTest {
     }
 
     @Property
-    void takingOffWhatWasAddedLeavesTheCarAsItWas(
-            @ForAll long seed) {
+    void takingOffWhatWasAddedLeavesTheCarAsItWas(@ForAll long seed) {
         SplittableRandom chance = new SplittableRandom(seed);
         Build car = driven(chance, 4);
         Ballast piece = new Ballast("only here", exact(5), exact(40), exact(0), exact(4));
@@ -98,7 +97,9 @@ final class ChangeLawTest {
             } else if (ask.choices().isEmpty()) {
                 values = values.with(ask.key(), ask.required() || chance.nextBoolean() ? "words" : "");
             } else {
-                values = values.with(ask.key(), ask.choices().get(chance.nextInt(ask.choices().size())));
+                values = values.with(
+                        ask.key(),
+                        ask.choices().get(chance.nextInt(ask.choices().size())));
             }
         }
         try {
@@ -114,7 +115,8 @@ final class ChangeLawTest {
             return values;
         }
         double offered = ask.offered().map(Double::parseDouble).orElse(range.min());
-        double given = range.name().endsWith("teeth") ? offered + chance.nextInt(3) : offered * chance.nextDouble(0.8, 1.1);
+        double given =
+                range.name().endsWith("teeth") ? offered + chance.nextInt(3) : offered * chance.nextDouble(0.8, 1.1);
         return values.with(range, exact(Math.max(range.min(), Math.min(range.max(), given))));
     }
 

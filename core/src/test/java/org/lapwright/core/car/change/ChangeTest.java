@@ -129,9 +129,7 @@ final class ChangeTest {
     @Test
     void aHeavierTyreIsAPointMassAtTheAxle() {
         Change change = new TyreChange.Fitted(
-                "soft",
-                new org.lapwright.core.car.RearTyre(exact(20), exact(1.2)),
-                Optional.of(exact(2)));
+                "soft", new org.lapwright.core.car.RearTyre(exact(20), exact(1.2)), Optional.of(exact(2)));
         Build after = change.apply(SampleCar.build());
         assertThat(after.setUp().massProperties().totalG()).isEqualTo(87);
         assertThat(after.setUp().massProperties().aheadMm()).isCloseTo((80 * 40 + 5 * 20) / 87.0, within(EXACT));

@@ -36,8 +36,7 @@ public final class SampleCar {
                 new Guide(exact(6.5), exact(0.2), exact(1), exact(2)),
                 new RearTyre(exact(20), exact(1.05)),
                 new Gears(exact(11), exact(28), exact(0.88)),
-                new Motor(
-                        exact(12), exact(20_500), exact(0.12), new MotorStrength.StallTorque(exact(190)), exact(150)),
+                new Motor(exact(12), exact(20_500), exact(0.12), new MotorStrength.StallTorque(exact(190)), exact(150)),
                 Optional.of(new Magnet(exact(60), exact(15))),
                 Drag.NONE,
                 exact(0));

@@ -32,8 +32,7 @@ final class HistoryTest {
     void whatWasMadeLastGoesStraightOn() {
         assertThat(history().lines())
                 .extracting(line -> line.step().id(), Line::column)
-                .containsExactly(
-                        tuple(1L, 0), tuple(2L, 1), tuple(3L, 2), tuple(4L, 1), tuple(5L, 1), tuple(6L, 0));
+                .containsExactly(tuple(1L, 0), tuple(2L, 1), tuple(3L, 2), tuple(4L, 1), tuple(5L, 1), tuple(6L, 0));
     }
 
     @Test

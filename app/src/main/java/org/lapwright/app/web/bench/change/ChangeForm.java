@@ -109,8 +109,8 @@ public record ChangeForm(ChangeKind kind, List<Field> fields, String note) {
 
     private static Values taken(Values values, Field field) {
         if (field.ask().range().isPresent()) {
-            Optional<Reading> reading =
-                    new Typed(field.value(), field.plusMinus()).exactUnlessDoubted(field.ask().range().get());
+            Optional<Reading> reading = new Typed(field.value(), field.plusMinus())
+                    .exactUnlessDoubted(field.ask().range().get());
             if (reading.isEmpty() && field.ask().required()) {
                 throw new IllegalArgumentException(
                         "empty; give a number " + field.ask().range().get().range());
@@ -119,7 +119,9 @@ public record ChangeForm(ChangeKind kind, List<Field> fields, String note) {
         }
         if (field.value().isBlank() && field.ask().required()) {
             throw new IllegalArgumentException(
-                    field.ask().choices().isEmpty() ? "empty; say what" : "nothing to choose; there is none on the car");
+                    field.ask().choices().isEmpty()
+                            ? "empty; say what"
+                            : "nothing to choose; there is none on the car");
         }
         return values.with(field.ask().key(), field.value().strip());
     }
@@ -127,7 +129,8 @@ public record ChangeForm(ChangeKind kind, List<Field> fields, String note) {
     private ChangeForm with(Map<String, String> problems) {
         List<Field> marked = new ArrayList<>();
         for (Field field : fields) {
-            String problem = Optional.ofNullable(problems.get(field.ask().key())).orElse("");
+            String problem =
+                    Optional.ofNullable(problems.get(field.ask().key())).orElse("");
             marked.add(new Field(field.ask(), field.value(), field.plusMinus(), problem));
         }
         return new ChangeForm(kind, marked, note);

@@ -8,6 +8,7 @@ import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.bench.CarPage.TrackChoice;
 import org.lapwright.app.web.bench.PlanView;
 import org.lapwright.app.web.view.Shell;
+import org.lapwright.core.car.Ballast;
 import org.lapwright.core.car.change.ChangeKind;
 
 /**
@@ -22,6 +23,7 @@ import org.lapwright.core.car.change.ChangeKind;
  * @param cautions what to warn of first
  * @param track the track on which the lap is foreseen
  * @param key made up once for this change
+ * @param pieces the ballast on the car
  * @param plan the car from above after the change, for putting ballast on; empty for kinds without a place
  */
 public record ChangePage(
@@ -34,9 +36,11 @@ public record ChangePage(
         List<Caution> cautions,
         TrackChoice track,
         String key,
+        List<Ballast> pieces,
         Optional<PlanView> plan) {
     /** Copies the lists. */
     public ChangePage {
+        pieces = List.copyOf(pieces);
         problems = List.copyOf(problems);
         cautions = List.copyOf(cautions);
     }
@@ -44,6 +48,11 @@ public record ChangePage(
     /** The name as part of an address. */
     public String encodedName() {
         return BenchPage.encoded(car);
+    }
+
+    /** A piece of ballast by its name. */
+    public Optional<Ballast> piece(String name) {
+        return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();
     }
 
     /**

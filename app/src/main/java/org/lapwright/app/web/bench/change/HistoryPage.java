@@ -82,11 +82,7 @@ public record HistoryPage(
                     .accepted()
                     .map(file -> new Step(stored.id(), stored.parent(), stored.kind(), stored.words(), file.build()));
             steps.add(read.orElseGet(() -> new Step(
-                    stored.id(),
-                    stored.parent(),
-                    stored.kind(),
-                    stored.words(),
-                    before(steps, stored.parent()))));
+                    stored.id(), stored.parent(), stored.kind(), stored.words(), before(steps, stored.parent()))));
         }
         return new History(steps, history.present());
     }
@@ -100,6 +96,9 @@ public record HistoryPage(
     }
 
     private static StoredStep step(StoredHistory history, long id) {
-        return history.steps().stream().filter(step -> step.id() == id).findFirst().orElseThrow();
+        return history.steps().stream()
+                .filter(step -> step.id() == id)
+                .findFirst()
+                .orElseThrow();
     }
 }
