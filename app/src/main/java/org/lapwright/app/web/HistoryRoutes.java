@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.usecase.HistoryStore.StaleBenchException;
@@ -65,9 +64,9 @@ final class HistoryRoutes {
         back(context, car, () -> logChange.goTo(car, present, to, key), "back");
     }
 
-    private static void back(Context context, String car, Supplier<StoredHistory> wish, String done) {
+    private static void back(Context context, String car, Runnable wish, String done) {
         try {
-            wish.get();
+            wish.run();
         } catch (StaleBenchException stale) {
             throw new Problem(409, "Nothing was done.", stale.getMessage() + " Look at its set-ups again.");
         } catch (IllegalArgumentException impossible) {
