@@ -60,7 +60,7 @@ class SqliteStepKillTest {
     /** Every row of what was on the car follows from a number tried; all acknowledged numbers are among them, each once. */
     private void check(Path file) throws SQLException {
         List<String> rows = Raw.column(
-                file, "SELECT b.put_at / 1000000 || ' ' || b.step_id || ' ' || b.why FROM on_bench b ORDER BY b.id");
+                file, "SELECT (b.put_at / 1000000) || ' ' || b.step_id || ' ' || b.why FROM on_bench b ORDER BY b.id");
         Map<Integer, Long> found = new TreeMap<>();
         for (String row : rows) {
             String[] words = row.split(" ");
