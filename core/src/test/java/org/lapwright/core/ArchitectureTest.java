@@ -38,7 +38,7 @@ class ArchitectureTest {
         "laps,units stats",
         "trial,laps stats car units",
         "fit,prediction doubt dynamics trial laps stats car track num units",
-        "advice,fit prediction doubt dynamics trial laps stats car track num units",
+        "advice,fit prediction doubt dynamics numbers trial laps stats car track num units",
     })
     void roomsSeeOnlyTheirNeighbours(String room, String neighbours) {
         String[] allowed = Stream.concat(Stream.of(room, neighbours.split(" ")[0]), Stream.of(neighbours.split(" ")))

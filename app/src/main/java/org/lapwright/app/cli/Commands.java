@@ -8,6 +8,7 @@ import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import picocli.CommandLine;
@@ -56,8 +57,10 @@ public final class Commands {
      *
      * @param workOutNumbers what a set-up works out to
      * @param forecastLap the best lap that it could do, and how sure that is
+     * @param suggestChanges which change is worth trying
      */
-    public record PhysicsQuestions(WorkOutNumbers workOutNumbers, ForecastLap forecastLap) {}
+    public record PhysicsQuestions(
+            WorkOutNumbers workOutNumbers, ForecastLap forecastLap, SuggestChanges suggestChanges) {}
 
     /**
      * Commands that answer by these use cases.
@@ -80,6 +83,7 @@ public final class Commands {
         commandLine.addSubcommand(new VerdictCommand(laps.judgeChange()));
         commandLine.addSubcommand(new NumbersCommand(physics.workOutNumbers()));
         commandLine.addSubcommand(new PredictCommand(physics.forecastLap()));
+        commandLine.addSubcommand(new SuggestCommand(physics.suggestChanges()));
         commandLine.addSubcommand(new LadderCommand(openGarage));
         commandLine.addSubcommand(new ExplainCommand(glossary));
         commandLine.setExecutionExceptionHandler((failure, command, parsed) -> tell(failure, command));

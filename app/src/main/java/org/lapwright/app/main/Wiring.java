@@ -14,6 +14,7 @@ import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.ForecastLap;
@@ -35,6 +36,9 @@ final class Wiring {
     /** While somebody types: what is drawn twice parts little, so fewer cars do. */
     private static final LapForecaster.Settings FOR_A_CHANGE = new LapForecaster.Settings(0.9, 80, 1);
 
+    /** The finalists are tried on so many cars. */
+    private static final int ADVICE_DRAWS = 200;
+
     private final Map<String, String> environment;
     private final Clock clock = Clock.systemUTC();
     private final JudgeChange judgeChange = new JudgeChange();
@@ -42,6 +46,7 @@ final class Wiring {
     private final WorkOutNumbers workOutNumbers = new WorkOutNumbers();
     private final PredictLap predictLap = new PredictLap();
     private final ForecastLap forecastLap = new ForecastLap(FOR_A_PAGE);
+    private final SuggestChanges suggestChanges = new SuggestChanges(ADVICE_DRAWS);
     private final Glossary glossary = new Glossary();
 
     Wiring(Map<String, String> environment) {
@@ -53,7 +58,7 @@ final class Wiring {
     }
 
     Commands.PhysicsQuestions physicsQuestions() {
-        return new Commands.PhysicsQuestions(workOutNumbers, new ForecastLap(FOR_A_COMMAND));
+        return new Commands.PhysicsQuestions(workOutNumbers, new ForecastLap(FOR_A_COMMAND), suggestChanges);
     }
 
     Glossary glossary() {
@@ -88,6 +93,6 @@ final class Wiring {
                 new ShowLadder(garage, knownDriver),
                 glossary,
                 new PhysicsCases(new OwnGarage(garage, clock), workOutNumbers, predictLap, new ForecastLap(FOR_A_PAGE)),
-                new BenchCases(new LogChange(garage, clock), new ForeseeChange(FOR_A_CHANGE)));
+                new BenchCases(new LogChange(garage, clock), new ForeseeChange(FOR_A_CHANGE), suggestChanges));
     }
 }

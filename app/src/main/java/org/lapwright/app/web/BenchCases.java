@@ -1,5 +1,6 @@
 package org.lapwright.app.web;
 
+import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
 
@@ -8,5 +9,6 @@ import org.lapwright.app.usecase.bench.LogChange;
  *
  * @param logChange log it, undo it, go back
  * @param foreseeChange what it brings
+ * @param suggestChanges what to try next
  */
-public record BenchCases(LogChange logChange, ForeseeChange foreseeChange) {}
+public record BenchCases(LogChange logChange, ForeseeChange foreseeChange, SuggestChanges suggestChanges) {}

@@ -75,7 +75,12 @@ final class ChangeRoutes {
             return;
         }
         String track = Optional.ofNullable(context.queryParam("track")).orElseGet(this::usualTrack);
-        show(context, car, ChangeForm.offered(kind.get(), car.build()), new Sent(present(car), track, ""), List.of());
+        show(
+                context,
+                car,
+                ChangeForm.offered(kind.get(), car.build(), context.queryParamMap()),
+                new Sent(present(car), track, ""),
+                List.of());
     }
 
     /** What comes with the form beside the change. */

@@ -122,6 +122,7 @@ public final class WebApp implements AutoCloseable {
         routes.post("/example/remove", kept::removeExample);
         routes.post("/example/bring-back", kept::bringExampleBack);
         routeBench(routes);
+        routes.get("/next", new NextRoutes(useCases, pages)::show);
         routes.get("/words", words::all);
         routes.get("/words/{word}", words::one);
         routes.get("/track", track::show);

@@ -12,6 +12,7 @@ import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
+import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.core.prediction.LapForecaster;
@@ -38,7 +39,9 @@ record Spoken(int status, String out, String err) {
         int status = new Commands(
                         new Commands.LapQuestions(new DescribeLaps(), new JudgeChange()),
                         new Commands.PhysicsQuestions(
-                                new WorkOutNumbers(), new ForecastLap(LapForecaster.Settings.USUAL)),
+                                new WorkOutNumbers(),
+                                new ForecastLap(LapForecaster.Settings.USUAL),
+                                new SuggestChanges(40)),
                         new Glossary(),
                         garage,
                         "1.2.3")

@@ -26,6 +26,7 @@ class DoorTest {
             "/ladder",
             "/ladder?track=Shed+loop",
             "/bench/change?name=plain",
+            "/next",
             "/bench/compare?name=plain",
             "/kept",
             "/kept/1",

@@ -16,6 +16,7 @@ import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.ForecastLap;
@@ -56,7 +57,8 @@ final class Stage implements AutoCloseable {
                         new ShowLadder(garage, knownDriver),
                         new Glossary(),
                         new PhysicsCases(ownGarage, new WorkOutNumbers(), new PredictLap(), new ForecastLap(FEW_DRAWS)),
-                        new BenchCases(new LogChange(garage, CLOCK), new ForeseeChange(FEW_DRAWS))))
+                        new BenchCases(
+                                new LogChange(garage, CLOCK), new ForeseeChange(FEW_DRAWS), new SuggestChanges(12))))
                 .start(port);
     }
 

@@ -82,7 +82,7 @@ public final class ChangeJson {
                 .orElse("");
     }
 
-    private static Values values(JsonNode given) {
+    static Values values(JsonNode given) {
         if (!(given instanceof ObjectNode object)) {
             return Values.NONE;
         }

@@ -16,6 +16,8 @@ public record Shell(String title, Tab current, AssetPaths assets) {
         BENCH("/bench", "Bench"),
         /** Lanes drawn, and the best lap on them. */
         TRACK("/track", "Track"),
+        /** What to try next. */
+        NEXT("/next", "Next"),
         /** Cars ranked. */
         LADDER("/ladder", "Ladder"),
         /** Kept comparisons. */

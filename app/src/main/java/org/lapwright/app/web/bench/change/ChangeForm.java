@@ -66,12 +66,18 @@ public record ChangeForm(ChangeKind kind, List<Field> fields, String note) {
     /** What was read of a form: the change, or the form with what is wrong in it. */
     public record Read(Optional<Change> change, ChangeForm form, Optional<String> problem) {}
 
-    /** A form to begin from: what the car has now is offered. */
-    public static ChangeForm offered(ChangeKind kind, Build car) {
+    /**
+     * A form to begin from: what the address gives, else what the car has now.
+     *
+     * @param given values by their keys
+     */
+    public static ChangeForm offered(ChangeKind kind, Build car, Map<String, List<String>> given) {
+        Fields address = new Fields(given);
         return new ChangeForm(
                 kind,
                 kind.asks(car).stream()
-                        .map(ask -> new Field(ask, ask.offered().orElse(""), "", ""))
+                        .map(ask -> new Field(
+                                ask, address.text(ask.key(), ask.offered().orElse("")), "", ""))
                         .toList(),
                 "");
     }

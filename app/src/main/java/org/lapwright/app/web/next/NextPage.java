@@ -1,0 +1,175 @@
+package org.lapwright.app.web.next;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.lapwright.app.usecase.Figures;
+import org.lapwright.app.usecase.advice.SuggestChanges.Advice;
+import org.lapwright.app.usecase.advice.SuggestChanges.Answer;
+import org.lapwright.app.web.bench.BenchPage;
+import org.lapwright.app.web.bench.PlanDrawing;
+import org.lapwright.app.web.bench.PlanView;
+import org.lapwright.app.web.view.Shell;
+import org.lapwright.core.car.change.Change;
+import org.lapwright.core.numbers.SetUpNumbers;
+import org.lapwright.core.units.Interval;
+import org.lapwright.core.units.Reading;
+
+/**
+ * What to try next on one car.
+ *
+ * @param shell around it
+ * @param cars to choose from
+ * @param car chosen; empty when there is none
+ * @param tracks to choose from
+ * @param track chosen; empty when there is none
+ * @param lap the best lap as it is; empty when nothing was worked out
+ * @param first the three best
+ * @param others the rest
+ * @param tried how many changes were tried
+ * @param problem why there is no advice; empty when there is
+ */
+public record NextPage(
+        Shell shell,
+        List<String> cars,
+        String car,
+        List<String> tracks,
+        String track,
+        String lap,
+        List<Card> first,
+        List<Card> others,
+        int tried,
+        String problem) {
+    private static final int FIRST = 3;
+    private static final double WIDEST = 100;
+
+    /** Copies the lists. */
+    public NextPage {
+        cars = List.copyOf(cars);
+        tracks = List.copyOf(tracks);
+        first = List.copyOf(first);
+        others = List.copyOf(others);
+    }
+
+    /**
+     * One suggestion.
+     *
+     * @param words what to do
+     * @param gain what it takes off the lap, with its interval
+     * @param chance that it is faster
+     * @param why one sentence of physics
+     * @param caution what gets harder; empty when nothing does
+     * @param effort work and laps
+     * @param log where it is logged, or the first of two is
+     * @param pair whether it is two changes
+     * @param after the car from above after it
+     * @param low left end of the interval on the scale of the page, per cent
+     * @param width of the interval, per cent
+     * @param mean the gain, per cent
+     */
+    public record Card(
+            String words,
+            String gain,
+            String chance,
+            String why,
+            String caution,
+            String effort,
+            String log,
+            boolean pair,
+            PlanView after,
+            double low,
+            double width,
+            double mean) {}
+
+    /** A page without advice. */
+    public static NextPage without(
+            Shell shell, List<String> cars, String car, List<String> tracks, String track, String problem) {
+        return new NextPage(shell, cars, car, tracks, track, "", List.of(), List.of(), 0, problem);
+    }
+
+    /** The page of an answer. */
+    public static NextPage of(
+            Shell shell, List<String> cars, String car, List<String> tracks, String track, Answer answer) {
+        double most = answer.worthwhile().stream()
+                .mapToDouble(advice -> advice.suggestion().intervalS().high())
+                .max()
+                .orElse(1);
+        List<Card> cards = new ArrayList<>();
+        for (Advice advice : answer.worthwhile()) {
+            cards.add(card(car, track, advice, most));
+        }
+        int split = Math.min(FIRST, cards.size());
+        return new NextPage(
+                shell,
+                cars,
+                car,
+                tracks,
+                track,
+                Figures.seconds(answer.lapS()),
+                cards.subList(0, split),
+                cards.subList(split, cards.size()),
+                answer.tried(),
+                "");
+    }
+
+    private static Card card(String car, String track, Advice advice, double most) {
+        Interval interval = advice.suggestion().intervalS();
+        double scale = WIDEST / Math.max(most, 1e-6);
+        double low = Math.max(0, interval.low() * scale);
+        String laps = advice.lapsToProve().isPresent()
+                ? "about %d laps prove it".formatted(advice.lapsToProve().getAsInt())
+                : "too small to prove in an evening";
+        return new Card(
+                advice.words(),
+                "%s faster, 9 in 10 between %s and %s"
+                        .formatted(
+                                Figures.seconds(advice.suggestion().gainS()),
+                                Figures.fixed(interval.low(), 3),
+                                Figures.seconds(interval.high())),
+                Figures.percent(Math.round(100 * advice.suggestion().chance()) / 100.0),
+                advice.why(),
+                advice.caution().orElse(""),
+                "%s minutes of work, %s%s"
+                        .formatted(
+                                Figures.fixed(advice.suggestion().candidate().effortMin(), 0),
+                                laps,
+                                advice.suggestion().candidate().reversible() ? "" : "; it cannot be put back"),
+                log(car, track, advice.suggestion().candidate().changes().get(0)),
+                advice.suggestion().candidate().changes().size() > 1,
+                PlanDrawing.of(
+                        advice.suggestion().after().setUp(),
+                        SetUpNumbers.onBench(advice.suggestion().after().setUp())),
+                tenths(low),
+                tenths(Math.max(0, interval.high() * scale - low)),
+                tenths(Math.max(0, advice.suggestion().gainS() * scale)));
+    }
+
+    /** The form of the first change, filled in. */
+    private static String log(String car, String track, Change change) {
+        StringBuilder address = new StringBuilder("/bench/change?name=")
+                .append(BenchPage.encoded(car))
+                .append("&kind=")
+                .append(change.kind().code())
+                .append("&track=")
+                .append(BenchPage.encoded(track));
+        change.values().numbers().forEach((key, reading) -> add(address, key, number(reading)));
+        change.values().texts().forEach((key, text) -> add(address, key, text));
+        return address.toString();
+    }
+
+    private static void add(StringBuilder address, String key, String value) {
+        address.append('&').append(key).append('=').append(URLEncoder.encode(value, StandardCharsets.UTF_8));
+    }
+
+    private static String number(Reading reading) {
+        return new java.math.BigDecimal(reading.value())
+                .setScale(4, java.math.RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private static double tenths(double value) {
+        return Math.rint(10 * value) / 10;
+    }
+}

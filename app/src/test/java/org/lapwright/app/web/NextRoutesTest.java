@@ -1,0 +1,45 @@
+package org.lapwright.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What to try next, over the wire. */
+class NextRoutesTest {
+    @Test
+    void withoutCarOrTrackItSaysWhatWillBeHere() {
+        try (Stage stage = new Stage()) {
+            assertThat(new Visitor(stage).get("/next").body())
+                    .contains("Here the changes worth an evening", "Measure a car");
+        }
+    }
+
+    /** What a suggestion says it brings is what the form says that it leads to. */
+    @Test
+    void aSuggestionLeadsToItsFormFilledIn() {
+        try (Stage stage = new Stage().withBench()) {
+            Visitor visitor = new Visitor(stage);
+            String page = visitor.get("/next?car=plain&track=Shed+loop").body();
+            assertThat(page).contains("changes tried", "limit", "Do it and log it", "A guess of the model");
+            Matcher link = Pattern.compile("href=\"(/bench/change[^\"]*)\">Do it and log it")
+                    .matcher(page);
+            assertThat(link.find()).isTrue();
+            HttpResponse<String> form = visitor.get(link.group(1).replace("&amp;", "&"));
+            assertThat(form.statusCode()).isEqualTo(200);
+            Matcher words = Pattern.compile("<h2>([^<]*)</h2>").matcher(page);
+            assertThat(words.find()).isTrue();
+            assertThat(form.body()).contains("<p class=\"headline\">" + words.group(1) + "</p>", "Faster by");
+        }
+    }
+
+    @Test
+    void aCarThatIsNotThereIsSaid() {
+        try (Stage stage = new Stage().withBench()) {
+            assertThat(new Visitor(stage).get("/next?car=nobody").statusCode()).isEqualTo(404);
+            assertThat(new Visitor(stage).get("/next?track=nowhere").body()).contains("cannot be read");
+        }
+    }
+}
