@@ -15,6 +15,7 @@ import org.lapwright.core.car.Balance;
 import org.lapwright.core.car.Ballast;
 import org.lapwright.core.car.Chassis;
 import org.lapwright.core.car.FrontWheels;
+import org.lapwright.core.car.Magnet;
 import org.lapwright.core.car.RearTyre;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.WeighedCar;
@@ -195,15 +196,9 @@ final class RankingTest {
 
     @Test
     void aCarThatDoesNotGetRoundIsSaid() {
-        SetUp tooLong = withoutDoubt()
-                .setUp()
-                .withChassis(new Chassis(
-                        Reading.exact(290),
-                        Reading.exact(250),
-                        Reading.exact(50),
-                        Reading.exact(50),
-                        FrontWheels.CLEAR));
-        assertThatThrownBy(() -> ranked(Build.of(tooLong), List.of())).hasMessageContaining("does not get round");
+        SetUp lifted =
+                withoutDoubt().setUp().withMagnet(Optional.of(new Magnet(Reading.exact(300), Reading.exact(-60))));
+        assertThatThrownBy(() -> ranked(Build.of(lifted), List.of())).hasMessageContaining("does not get round");
     }
 
     /** δ = 2 %, σ = 1 %, φ = 0, no run scatter, 10 laps a run: (1.96 + 0.84)² · 2 · 0.01²/10 / 0.02² = 0.39 runs, so 2 a side. */
