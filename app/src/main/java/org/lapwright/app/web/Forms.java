@@ -1,6 +1,7 @@
 package org.lapwright.app.web;
 
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.Locale;
@@ -24,6 +25,15 @@ final class Forms {
         if (!context.isFormUrlencoded()) {
             throw Problem.wrongType("application/x-www-form-urlencoded");
         }
+    }
+
+    /** Sends who asks about no car in particular to the list of all; says whether it did. */
+    static boolean wantsListInstead(Context context) {
+        boolean none = Optional.ofNullable(context.queryParam("name")).orElse("").isBlank();
+        if (none) {
+            context.redirect("/bench", HttpStatus.SEE_OTHER);
+        }
+        return none;
     }
 
     /** A key that nobody has used. */
