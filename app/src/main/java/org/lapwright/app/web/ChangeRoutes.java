@@ -63,9 +63,6 @@ final class ChangeRoutes {
     }
 
     void open(Context context) {
-        if (Forms.wantsListInstead(context)) {
-            return;
-        }
         Car car = car(context.queryParam("name"));
         Optional<ChangeKind> kind =
                 Optional.ofNullable(context.queryParam("kind")).flatMap(ChangeKind::find);

@@ -1,7 +1,7 @@
 package org.lapwright.app.web;
 
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
+import io.javalin.http.Handler;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.Locale;
@@ -27,13 +27,10 @@ final class Forms {
         }
     }
 
-    /** Sends who asks about no car in particular to the list of all; says whether it did. */
-    static boolean wantsListInstead(Context context) {
-        boolean none = Optional.ofNullable(context.queryParam("name")).orElse("").isBlank();
-        if (none) {
-            context.redirect("/bench", HttpStatus.SEE_OTHER);
-        }
-        return none;
+    /** Whoever asks about no car in particular gets the list of all. */
+    static Handler aboutACar(Handler page, Handler list) {
+        return context ->
+                (Optional.ofNullable(context.queryParam("name")).orElse("").isBlank() ? list : page).handle(context);
     }
 
     /** A key that nobody has used. */

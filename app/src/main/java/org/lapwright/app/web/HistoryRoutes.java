@@ -32,9 +32,6 @@ final class HistoryRoutes {
     }
 
     void show(Context context) {
-        if (Forms.wantsListInstead(context)) {
-            return;
-        }
         KeptFile kept = Forms.car(garage, context.queryParam("name"));
         StoredHistory history = logChange
                 .history(kept.name())
@@ -79,9 +76,6 @@ final class HistoryRoutes {
     }
 
     void compare(Context context) {
-        if (Forms.wantsListInstead(context)) {
-            return;
-        }
         SetUpsPage.Named left = named(context.queryParam("name"), context.queryParam("a"));
         SetUpsPage.Named right = named(
                 Optional.ofNullable(context.queryParam("with")).orElse(context.queryParam("name")),

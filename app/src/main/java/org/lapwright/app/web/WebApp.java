@@ -157,13 +157,13 @@ public final class WebApp implements AutoCloseable {
         routes.get("/bench/file", bench::askForFile);
         routes.post("/bench/file", bench::keepFile);
         ChangeRoutes change = new ChangeRoutes(useCases, pages);
-        routes.get("/bench/change", change::open);
+        routes.get("/bench/change", Forms.aboutACar(change::open, bench::list));
         routes.post("/bench/change", change::press);
         HistoryRoutes history = new HistoryRoutes(useCases, pages);
-        routes.get("/bench/history", history::show);
+        routes.get("/bench/history", Forms.aboutACar(history::show, bench::list));
         routes.post("/bench/undo", history::undo);
         routes.post("/bench/back", history::goTo);
-        routes.get("/bench/compare", history::compare);
+        routes.get("/bench/compare", Forms.aboutACar(history::compare, bench::list));
     }
 
     private void routeProblems(RoutesConfig routes) {
