@@ -159,6 +159,9 @@ public final class WebApp implements AutoCloseable {
         ChangeRoutes change = new ChangeRoutes(useCases, pages);
         routes.get("/bench/change", Forms.aboutACar(change::open, bench::list));
         routes.post("/bench/change", change::press);
+        SheetRoutes sheet = new SheetRoutes(useCases, pages);
+        routes.get("/bench/sheet", Forms.aboutACar(sheet::show, bench::list));
+        routes.get("/bench/sheet.csv", Forms.aboutACar(sheet::csv, bench::list));
         HistoryRoutes history = new HistoryRoutes(useCases, pages);
         routes.get("/bench/history", Forms.aboutACar(history::show, bench::list));
         routes.post("/bench/undo", history::undo);

@@ -26,6 +26,8 @@ class DoorTest {
             "/ladder",
             "/ladder?track=Shed+loop",
             "/bench/change?name=plain",
+            "/bench/sheet?name=plain",
+            "/bench/sheet.csv?name=plain",
             "/next",
             "/bench/compare?name=plain",
             "/kept",
