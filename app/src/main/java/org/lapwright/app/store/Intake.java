@@ -4,6 +4,10 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
+import org.lapwright.app.usecase.DriveStore.Drive;
+import org.lapwright.app.usecase.DriveStore.DriveEvent;
+import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.HistoryStore.NewStep;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KeptFile;
@@ -66,6 +70,37 @@ final class Intake {
         requireNote(step.base(), "text of the file");
         requireNote(step.file(), "text of the file");
         return step;
+    }
+
+    /** What is fixed before a drive, as it will come back. */
+    static NewDrive checked(NewDrive drive) {
+        requireName(drive.car(), "name of the car");
+        requireName(drive.track(), "name of the track");
+        requireName(drive.lane(), "name of the lane");
+        requireName(drive.driver(), "name of the driver");
+        requireNote(drive.change(), "note on the change");
+        requireNote(drive.conditions(), "note on the conditions");
+        return drive;
+    }
+
+    /** What happened, as it will come back. */
+    static DriveEvent checked(DriveEvent event) {
+        if (event instanceof DriveEvent.Passed passed) {
+            requireName(passed.pass().source(), "source");
+            requireName(passed.pass().boot(), "boot");
+        } else if (event instanceof DriveEvent.Pressed pressed) {
+            requestKey(pressed.requestKey());
+        }
+        return event;
+    }
+
+    /** Only a drive that is there and not over takes more; what ended it may come again. */
+    static Drive requireGoesOn(long id, Optional<Drive> drive, List<DriveEvent> events) {
+        Drive there = drive.orElseThrow(() -> new IllegalArgumentException("there is no drive number " + id));
+        if (there.isOver() && !there.events().containsAll(events)) {
+            throw new IllegalArgumentException("drive number " + id + " is over; start another one");
+        }
+        return there;
     }
 
     /** The comparison under the names that were kept first: "dunlin" is filed under "Dunlin". */

@@ -28,6 +28,7 @@ public final class MemoryGarage implements GarageStore {
     private final Map<String, Long> requests = new HashMap<>();
     private final Map<String, KeptFile> files = new HashMap<>();
     private final MemorySteps steps = new MemorySteps();
+    private final MemoryDrives drives = new MemoryDrives();
     private long setUps;
     private boolean closed;
 
@@ -241,6 +242,31 @@ public final class MemoryGarage implements GarageStore {
     public synchronized Set<String> kindsLogged() {
         requireOpen();
         return steps.kindsLogged();
+    }
+
+    @Override
+    public synchronized Drive begin(NewDrive drive, String requestKey, Instant at) {
+        requireOpen();
+        return drives.begin(Intake.checked(drive), Intake.requestKey(requestKey), Intake.instant(Intake.micros(at)));
+    }
+
+    @Override
+    public synchronized Drive happened(long drive, List<DriveEvent> events, Instant at) {
+        requireOpen();
+        List<DriveEvent> checked = events.stream().map(Intake::checked).toList();
+        return drives.add(Intake.requireGoesOn(drive, drives.numbered(drive), checked), checked);
+    }
+
+    @Override
+    public synchronized Optional<Drive> open() {
+        requireOpen();
+        return drives.open();
+    }
+
+    @Override
+    public synchronized Optional<Drive> drive(long id) {
+        requireOpen();
+        return drives.numbered(id);
     }
 
     private void putFile(String key, boolean example, String text, Instant at) {

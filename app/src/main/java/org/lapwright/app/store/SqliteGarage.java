@@ -180,6 +180,35 @@ public final class SqliteGarage implements GarageStore {
         return reading.inTransaction(handle -> new StepTables(handle, 0).kindsLogged());
     }
 
+    @Override
+    public Drive begin(NewDrive drive, String requestKey, Instant at) {
+        NewDrive checked = Intake.checked(drive);
+        String request = Intake.requestKey(requestKey);
+        long micros = Intake.micros(at);
+        return writing.inTransaction(handle -> new DriveTables(handle).begin(checked, request, micros));
+    }
+
+    @Override
+    public Drive happened(long drive, List<DriveEvent> events, Instant at) {
+        List<DriveEvent> checked = events.stream().map(Intake::checked).toList();
+        long micros = Intake.micros(at);
+        return writing.inTransaction(handle -> {
+            DriveTables drives = new DriveTables(handle);
+            Intake.requireGoesOn(drive, drives.numbered(drive), checked);
+            return drives.add(drive, checked, micros);
+        });
+    }
+
+    @Override
+    public Optional<Drive> open() {
+        return reading.inTransaction(handle -> sound(() -> new DriveTables(handle).open()));
+    }
+
+    @Override
+    public Optional<Drive> drive(long id) {
+        return reading.inTransaction(handle -> sound(() -> new DriveTables(handle).numbered(id)));
+    }
+
     /** Closes the file; harmless when repeated. Whatever is called afterwards is refused. */
     @Override
     public void close() {

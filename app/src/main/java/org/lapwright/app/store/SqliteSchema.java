@@ -39,7 +39,9 @@ final class SqliteSchema {
             "db/migration/V3__car_and_track_files.sql",
             "db/vendor/sqlite/V4__files_stay.sql",
             "db/migration/V5__car_steps.sql",
-            "db/vendor/sqlite/V6__steps_stay.sql");
+            "db/vendor/sqlite/V6__steps_stay.sql",
+            "db/migration/V7__drives.sql",
+            "db/vendor/sqlite/V8__passes_stay.sql");
 
     /** The schema that this version ships. */
     static final SqliteSchema SHIPPED = new SqliteSchema(SCRIPTS);

@@ -135,6 +135,29 @@ final class FakeGarage implements GarageStore {
     }
 
     @Override
+    public Drive begin(NewDrive drive, String requestKey, Instant at) {
+        return garage.begin(drive, requestKey, at);
+    }
+
+    @Override
+    public Drive happened(long drive, List<DriveEvent> events, Instant at) {
+        if (!failure.isEmpty()) {
+            throw new StoreException(failure);
+        }
+        return garage.happened(drive, events, at);
+    }
+
+    @Override
+    public Optional<Drive> open() {
+        return garage.open();
+    }
+
+    @Override
+    public Optional<Drive> drive(long id) {
+        return garage.drive(id);
+    }
+
+    @Override
     public void close() {
         garage.close();
     }

@@ -1,0 +1,76 @@
+package org.lapwright.app.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.lapwright.app.usecase.DriveStore.Drive;
+import org.lapwright.app.usecase.DriveStore.DriveEvent;
+import org.lapwright.app.usecase.DriveStore.DriveEvent.Passed;
+import org.lapwright.app.usecase.DriveStore.DriveEvent.Pressed;
+import org.lapwright.app.usecase.DriveStore.NewDrive;
+import org.lapwright.app.usecase.DriveStore.Press;
+import org.lapwright.core.laps.pass.Pass;
+import org.lapwright.core.laps.pass.PassClock;
+import org.lapwright.core.laps.pass.PassStamp;
+import org.lapwright.core.trial.session.RunPlan;
+
+/** What every garage does with drives. */
+abstract class GarageDriveContract extends GarageStepContract {
+    private static final Instant MONDAY = Instant.parse("2026-03-02T20:00:00Z");
+
+    private static final NewDrive FIXED = new NewDrive(
+            "Dunlin", "shim in", "Shed loop", "red", 1, "me", "cold, 14 °C", RunPlan.parse("ABBA x 10"), 2);
+
+    private static DriveEvent pass(long sequence) {
+        return new Passed(new Pass(
+                "gate", "boot", sequence, 1, 0, new PassStamp(PassClock.DEVICE, 6_000_000_000L * sequence, 5, 0.001)));
+    }
+
+    private static DriveEvent press(Press press, String key) {
+        return new Pressed(press, key);
+    }
+
+    @Test
+    void aGarageBeginsWithoutADrive() {
+        assertThat(store.open()).isEmpty();
+        assertThat(store.drive(1)).isEmpty();
+    }
+
+    @Test
+    void whatHappenedComesBackInItsOrder() {
+        Drive begun = store.begin(FIXED, "begin", MONDAY);
+        assertThat(begun.fixed()).isEqualTo(FIXED);
+        assertThat(begun.startedAt()).isEqualTo(MONDAY);
+        List<DriveEvent> events = List.of(pass(0), pass(1), press(Press.CAME_OFF, "off"), pass(2), press(Press.NEXT_RUN, "n"));
+        Drive now = store.happened(begun.id(), events, MONDAY);
+        assertThat(now.events()).isEqualTo(events);
+        assertThat(store.open()).contains(now);
+        assertThat(store.drive(begun.id())).contains(now);
+    }
+
+    @Test
+    void whatComesTwiceIsTakenOnce() {
+        Drive begun = store.begin(FIXED, "begin", MONDAY);
+        assertThat(store.begin(FIXED, "begin", MONDAY)).isEqualTo(begun);
+        store.happened(begun.id(), List.of(pass(0), press(Press.CAME_OFF, "off")), MONDAY);
+        Drive now = store.happened(
+                begun.id(), List.of(pass(0), pass(1), press(Press.CAME_OFF, "off"), pass(1)), MONDAY);
+        assertThat(now.events()).containsExactly(pass(0), press(Press.CAME_OFF, "off"), pass(1));
+    }
+
+    @Test
+    void aDriveThatIsOverTakesNothingMore() {
+        Drive begun = store.begin(FIXED, "begin", MONDAY);
+        store.happened(begun.id(), List.of(pass(0), press(Press.KEPT, "keep")), MONDAY);
+        assertThat(store.open()).isEmpty();
+        store.happened(begun.id(), List.of(press(Press.KEPT, "keep")), MONDAY);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> store.happened(begun.id(), List.of(pass(1)), MONDAY))
+                .withMessageContaining("is over");
+        assertThatIllegalArgumentException().isThrownBy(() -> store.happened(99, List.of(pass(1)), MONDAY));
+        assertThat(store.begin(FIXED, "another", MONDAY).id()).isNotEqualTo(begun.id());
+    }
+}
