@@ -188,3 +188,113 @@
     }
   });
 })();
+
+// Run: taps are stamped here, kept here until they are safe, and sent in their order.
+(function () {
+  'use strict';
+
+  var run = document.getElementById('run');
+  var tap = document.getElementById('tap');
+  if (!run || !tap) {
+    return;
+  }
+  var SHELF = 'lapwright-passes-' + run.dataset.drive;
+  // performance.now() starts anew with every page: stamps of two pages have nothing in common.
+  var boot = Math.random().toString(36).slice(2) + Date.now().toString(36);
+  var sequence = 0;
+  var sending = false;
+  var link = document.getElementById('link');
+
+  function waiting() {
+    try {
+      return JSON.parse(window.localStorage.getItem(SHELF) || '[]');
+    } catch (broken) {
+      return [];
+    }
+  }
+
+  function shelve(passes) {
+    window.localStorage.setItem(SHELF, JSON.stringify(passes));
+  }
+
+  function tell(words) {
+    link.hidden = !words;
+    link.textContent = words;
+  }
+
+  function refresh() {
+    var now = document.getElementById('now');
+    if (now && window.htmx) {
+      window.htmx.trigger(now, 'lapped');
+    }
+  }
+
+  function send() {
+    var passes = waiting();
+    if (sending || passes.length === 0) {
+      return;
+    }
+    sending = true;
+    window.fetch('/api/passes', {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json' },
+      body: JSON.stringify({ drive: Number(run.dataset.drive), passes: passes })
+    }).then(function (answer) {
+      if (answer.ok) {
+        shelve(waiting().slice(passes.length));
+        tell('');
+        refresh();
+      } else if (answer.status === 422) {
+        shelve(waiting().slice(passes.length));
+        tell('This drive takes no more laps. Open Run again.');
+      } else {
+        tell('Not saved yet: ' + passes.length + ' taps wait here and will be sent again.');
+      }
+    }).catch(function () {
+      tell('The program does not answer. ' + passes.length + ' taps wait here, safe, and will be sent again.');
+    }).finally(function () {
+      sending = false;
+    });
+  }
+
+  function pass(event) {
+    var at = event.timeStamp > 0 ? event.timeStamp : window.performance.now();
+    var passes = waiting();
+    passes.push({
+      source: 'screen', boot: boot, sequence: sequence++, lane: Number(run.dataset.lane), clock: 'hand',
+      time_ns: Math.round(at * 1e6), sigma_s: 0.1
+    });
+    shelve(passes);
+    send();
+  }
+
+  tap.addEventListener('pointerdown', function (event) { pass(event); event.preventDefault(); });
+  tap.addEventListener('keydown', function (event) {
+    if ((event.key === 'Enter' || event.key === ' ') && !event.repeat) {
+      pass(event);
+      event.preventDefault();
+    }
+  });
+  document.addEventListener('keydown', function (event) {
+    var typing = event.target instanceof Element && event.target.closest('input, select, textarea, button, a, summary');
+    if (event.key === ' ' && !event.repeat && !typing) {
+      pass(event);
+      event.preventDefault();
+    }
+  });
+  window.setInterval(send, 2000);
+
+  // A new lap is told once, to ears that asked for it and to screen readers.
+  var last = '';
+  document.addEventListener('htmx:afterSwap', function () {
+    var shown = document.querySelector('.run-laps li');
+    var words = shown ? shown.textContent.trim().replace(/\s+/g, ' ') : '';
+    if (words && words !== last) {
+      last = words;
+      document.getElementById('heard').textContent = 'Lap ' + words;
+      if (document.getElementById('speak').checked && window.speechSynthesis) {
+        window.speechSynthesis.speak(new window.SpeechSynthesisUtterance(words.replace(/^\d+ /, '').replace(' s', '')));
+      }
+    }
+  });
+})();

@@ -21,6 +21,7 @@ import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
+import org.lapwright.app.usecase.run.DriveLive;
 import org.lapwright.app.web.BenchCases;
 import org.lapwright.app.web.PhysicsCases;
 import org.lapwright.app.web.UseCases;
@@ -84,15 +85,20 @@ final class Wiring {
 
     UseCases useCases(GarageStore garage) {
         KnownDriver knownDriver = new KnownDriver(garage);
+        KeepComparison keepComparison = new KeepComparison(garage, judgeChange, knownDriver, clock);
         return new UseCases(
                 describeLaps,
                 judgeChange,
                 knownDriver,
-                new KeepComparison(garage, judgeChange, knownDriver, clock),
+                keepComparison,
                 new ShowKept(garage, knownDriver, clock),
                 new ShowLadder(garage, knownDriver),
                 glossary,
                 new PhysicsCases(new OwnGarage(garage, clock), workOutNumbers, predictLap, new ForecastLap(FOR_A_PAGE)),
-                new BenchCases(new LogChange(garage, clock), new ForeseeChange(FOR_A_CHANGE), suggestChanges));
+                new BenchCases(
+                        new LogChange(garage, clock),
+                        new ForeseeChange(FOR_A_CHANGE),
+                        suggestChanges,
+                        new DriveLive(garage, judgeChange, keepComparison, knownDriver, clock)));
     }
 }

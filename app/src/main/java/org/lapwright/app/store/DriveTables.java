@@ -44,22 +44,23 @@ final class DriveTables {
                 .bind("request", request)
                 .mapTo(Long.class)
                 .findOne();
-        long id = already.orElseGet(() -> handle.createQuery("INSERT INTO drive (request, car, change_words, track, lane,"
-                        + " lane_number, driver, conditions, plan, warm_up, started_at) VALUES (:request, :car, :change,"
-                        + " :track, :lane, :number, :driver, :conditions, :plan, :warmUp, :at) RETURNING id")
-                .bind("request", request)
-                .bind("car", drive.car())
-                .bind("change", drive.change())
-                .bind("track", drive.track())
-                .bind("lane", drive.lane())
-                .bind("number", drive.laneNumber())
-                .bind("driver", drive.driver())
-                .bind("conditions", drive.conditions())
-                .bind("plan", drive.plan().text())
-                .bind("warmUp", drive.warmUp())
-                .bind("at", at)
-                .mapTo(Long.class)
-                .one());
+        long id =
+                already.orElseGet(() -> handle.createQuery("INSERT INTO drive (request, car, change_words, track, lane,"
+                                + " lane_number, driver, conditions, plan, warm_up, started_at) VALUES (:request, :car, :change,"
+                                + " :track, :lane, :number, :driver, :conditions, :plan, :warmUp, :at) RETURNING id")
+                        .bind("request", request)
+                        .bind("car", drive.car())
+                        .bind("change", drive.change())
+                        .bind("track", drive.track())
+                        .bind("lane", drive.lane())
+                        .bind("number", drive.laneNumber())
+                        .bind("driver", drive.driver())
+                        .bind("conditions", drive.conditions())
+                        .bind("plan", drive.plan().text())
+                        .bind("warmUp", drive.warmUp())
+                        .bind("at", at)
+                        .mapTo(Long.class)
+                        .one());
         return numbered(id).orElseThrow();
     }
 
@@ -78,10 +79,7 @@ final class DriveTables {
         PreparedBatch passes = handle.prepareBatch(ADD_PASS);
         for (DriveEvent event : events) {
             if (event instanceof Passed passed) {
-                bind(passes, passed.pass())
-                        .bind("drive", id)
-                        .bind("at", at)
-                        .add();
+                bind(passes, passed.pass()).bind("drive", id).bind("at", at).add();
             } else if (event instanceof Pressed pressed) {
                 // What came before it has to stand before it.
                 flush(passes);

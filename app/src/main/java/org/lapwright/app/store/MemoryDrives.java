@@ -57,7 +57,11 @@ final class MemoryDrives {
 
     private static Object key(long drive, DriveEvent event) {
         return event instanceof Passed passed
-                ? new Sent(drive, passed.pass().source(), passed.pass().boot(), passed.pass().sequence())
+                ? new Sent(
+                        drive,
+                        passed.pass().source(),
+                        passed.pass().boot(),
+                        passed.pass().sequence())
                 : ((Pressed) event).requestKey();
     }
 }

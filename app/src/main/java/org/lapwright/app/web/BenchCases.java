@@ -3,6 +3,7 @@ package org.lapwright.app.web;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
+import org.lapwright.app.usecase.run.DriveLive;
 
 /**
  * The questions of the bench that the pages can answer.
@@ -10,5 +11,7 @@ import org.lapwright.app.usecase.bench.LogChange;
  * @param logChange log it, undo it, go back
  * @param foreseeChange what it brings
  * @param suggestChanges what to try next
+ * @param driveLive does it help, while the car runs
  */
-public record BenchCases(LogChange logChange, ForeseeChange foreseeChange, SuggestChanges suggestChanges) {}
+public record BenchCases(
+        LogChange logChange, ForeseeChange foreseeChange, SuggestChanges suggestChanges, DriveLive driveLive) {}

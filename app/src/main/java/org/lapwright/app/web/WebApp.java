@@ -122,6 +122,11 @@ public final class WebApp implements AutoCloseable {
         routes.post("/example/remove", kept::removeExample);
         routes.post("/example/bring-back", kept::bringExampleBack);
         routeBench(routes);
+        RunRoutes run = new RunRoutes(useCases, pages);
+        routes.get("/run", run::show);
+        routes.post("/run", run::begin);
+        routes.post("/run/press", run::press);
+        routes.post("/api/passes", run::passes);
         routes.get("/next", new NextRoutes(useCases, pages)::show);
         routes.get("/words", words::all);
         routes.get("/words/{word}", words::one);

@@ -44,7 +44,8 @@ abstract class GarageDriveContract extends GarageStepContract {
         Drive begun = store.begin(FIXED, "begin", MONDAY);
         assertThat(begun.fixed()).isEqualTo(FIXED);
         assertThat(begun.startedAt()).isEqualTo(MONDAY);
-        List<DriveEvent> events = List.of(pass(0), pass(1), press(Press.CAME_OFF, "off"), pass(2), press(Press.NEXT_RUN, "n"));
+        List<DriveEvent> events =
+                List.of(pass(0), pass(1), press(Press.CAME_OFF, "off"), pass(2), press(Press.NEXT_RUN, "n"));
         Drive now = store.happened(begun.id(), events, MONDAY);
         assertThat(now.events()).isEqualTo(events);
         assertThat(store.open()).contains(now);
@@ -56,8 +57,8 @@ abstract class GarageDriveContract extends GarageStepContract {
         Drive begun = store.begin(FIXED, "begin", MONDAY);
         assertThat(store.begin(FIXED, "begin", MONDAY)).isEqualTo(begun);
         store.happened(begun.id(), List.of(pass(0), press(Press.CAME_OFF, "off")), MONDAY);
-        Drive now = store.happened(
-                begun.id(), List.of(pass(0), pass(1), press(Press.CAME_OFF, "off"), pass(1)), MONDAY);
+        Drive now =
+                store.happened(begun.id(), List.of(pass(0), pass(1), press(Press.CAME_OFF, "off"), pass(1)), MONDAY);
         assertThat(now.events()).containsExactly(pass(0), press(Press.CAME_OFF, "off"), pass(1));
     }
 

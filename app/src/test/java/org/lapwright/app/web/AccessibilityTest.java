@@ -45,6 +45,7 @@ class AccessibilityTest {
             "/bench/measure?name=plain",
             "/bench/file",
             "/bench/change?name=magnet",
+            "/run",
             "/bench/sheet?name=magnet",
             "/next?car=magnet&track=Shed+loop",
             "/bench/change?name=magnet&kind=ballast-added",

@@ -23,6 +23,7 @@ import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
+import org.lapwright.app.usecase.run.DriveLive;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.prediction.LapForecaster;
 import org.lapwright.core.trial.session.Session;
@@ -58,7 +59,10 @@ final class Stage implements AutoCloseable {
                         new Glossary(),
                         new PhysicsCases(ownGarage, new WorkOutNumbers(), new PredictLap(), new ForecastLap(FEW_DRAWS)),
                         new BenchCases(
-                                new LogChange(garage, CLOCK), new ForeseeChange(FEW_DRAWS), new SuggestChanges(12))))
+                                new LogChange(garage, CLOCK),
+                                new ForeseeChange(FEW_DRAWS),
+                                new SuggestChanges(12),
+                                new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK))))
                 .start(port);
     }
 

@@ -16,6 +16,8 @@ public record Shell(String title, Tab current, AssetPaths assets) {
         BENCH("/bench", "Bench"),
         /** Lanes drawn, and the best lap on them. */
         TRACK("/track", "Track"),
+        /** Laps while they come in. */
+        RUN("/run", "Run"),
         /** What to try next. */
         NEXT("/next", "Next"),
         /** Cars ranked. */

@@ -1,0 +1,235 @@
+package org.lapwright.app.web;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.lapwright.app.usecase.DriveStore.Drive;
+import org.lapwright.app.usecase.DriveStore.DriveEvent;
+import org.lapwright.app.usecase.DriveStore.NewDrive;
+import org.lapwright.app.usecase.DriveStore.Press;
+import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.SavedComparison;
+import org.lapwright.app.usecase.StoreException;
+import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.app.web.compare.Fields;
+import org.lapwright.app.web.run.RunPage;
+import org.lapwright.app.web.run.StartPage;
+import org.lapwright.app.web.view.Shell;
+import org.lapwright.app.web.view.Shell.Tab;
+import org.lapwright.core.laps.pass.Pass;
+import org.lapwright.core.laps.pass.PassClock;
+import org.lapwright.core.laps.pass.PassStamp;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.TrialSettings;
+
+/** Laps while they come in: begin, time, press, keep; and the door through which gates send their passes. */
+final class RunRoutes {
+    private static final int MOST_PASSES = 5000;
+
+    private final DriveLive driveLive;
+    private final OwnGarage garage;
+    private final Pages pages;
+
+    RunRoutes(UseCases useCases, Pages pages) {
+        this.driveLive = useCases.bench().driveLive();
+        this.garage = useCases.physics().garage();
+        this.pages = pages;
+    }
+
+    void show(Context context) {
+        Optional<Drive> open = driveLive.open();
+        if (open.isPresent()) {
+            showDrive(context, open.get());
+            return;
+        }
+        String car = Optional.ofNullable(context.queryParam("car")).orElse("");
+        String change = Optional.ofNullable(context.queryParam("change")).orElse("");
+        String track = garage.tracks().stream().map(KeptFile::name).findFirst().orElse("");
+        showStart(context, new StartPage.Typed(car, change, track, "", "1", "", "", "ABBA x 10", "2"), "");
+    }
+
+    void begin(Context context) {
+        Forms.require(context);
+        Fields fields = new Fields(context.formParamMap());
+        StartPage.Typed typed = new StartPage.Typed(
+                fields.text("car"),
+                fields.text("change"),
+                fields.text("track"),
+                fields.text("lane"),
+                fields.text("lane_number"),
+                fields.text("driver"),
+                fields.text("conditions"),
+                fields.text("plan"),
+                fields.text("warm_up"));
+        try {
+            NewDrive drive = new NewDrive(
+                    typed.car(),
+                    typed.change(),
+                    typed.track(),
+                    typed.lane(),
+                    whole(typed.laneNumber(), "lane number"),
+                    typed.driver(),
+                    typed.conditions(),
+                    RunPlan.parse(typed.plan()),
+                    whole(typed.warmUp(), "laps to warm up"));
+            driveLive.begin(drive, Forms.key(fields.text("key")));
+            context.redirect("/run", HttpStatus.SEE_OTHER);
+        } catch (StoreException failed) {
+            context.status(503);
+            showStart(context, typed, "Not begun. " + failed.getMessage());
+        } catch (IllegalArgumentException wrong) {
+            context.status(422);
+            showStart(context, typed, Forms.sentence(wrong));
+        }
+    }
+
+    private static int whole(String text, String name) {
+        if (!text.strip().matches("\\d{1,6}")) {
+            throw new IllegalArgumentException("%s is '%s'; give a whole number".formatted(name, text.strip()));
+        }
+        return Integer.parseInt(text.strip());
+    }
+
+    void press(Context context) {
+        Forms.require(context);
+        Fields fields = new Fields(context.formParamMap());
+        long id = Forms.number(fields.text("drive"))
+                .orElseThrow(() -> new Problem(422, "The form does not say which drive is meant.", "Open Run again."));
+        Press press = Press.find(fields.text("do"))
+                .orElseThrow(
+                        () -> new Problem(422, "There is no such button.", "Open Run again. Nothing was changed."));
+        String key = Forms.key(fields.text("key")) + "-" + press.code();
+        Drive drive = driveLive
+                .drive(id)
+                .orElseThrow(() -> new Problem(404, "There is no such drive.", "Open Run again. Nothing was changed."));
+        try {
+            if (press == Press.KEPT) {
+                SavedComparison saved = driveLive.keep(drive, key);
+                context.redirect("/kept/" + saved.id(), HttpStatus.SEE_OTHER);
+                return;
+            }
+            driveLive.happened(id, List.of(new DriveEvent.Pressed(press, key)));
+        } catch (IllegalArgumentException impossible) {
+            throw new Problem(422, "Nothing was done.", Forms.sentence(impossible));
+        }
+        context.redirect("/run", HttpStatus.SEE_OTHER);
+    }
+
+    /** A batch of passes, as a gate or a page sends it. */
+    record Batch(@Nullable Long drive, @Nullable List<Sent> passes) {}
+
+    /** One pass as sent; what is left out has its usual value. */
+    record Sent(
+            @Nullable String source,
+            @Nullable String boot,
+            @Nullable Long sequence,
+            @Nullable Integer lane,
+            @Nullable Integer gate,
+            @Nullable String clock,
+            @JsonProperty("time_ns") @Nullable Long timeNs,
+            @JsonProperty("sigma_s") @Nullable Double sigmaS) {
+        Pass pass(long arrivalNs) {
+            return new Pass(
+                    given(source, "source"),
+                    given(boot, "boot"),
+                    given(sequence, "sequence"),
+                    lane == null ? 1 : lane,
+                    gate == null ? 0 : gate,
+                    new PassStamp(knownClock(), given(timeNs, "time_ns"), arrivalNs, sigmaS == null ? 0 : sigmaS));
+        }
+
+        private PassClock knownClock() {
+            if (clock == null) {
+                return PassClock.DEVICE;
+            }
+            for (PassClock known : PassClock.values()) {
+                if (known.name().equalsIgnoreCase(clock)) {
+                    return known;
+                }
+            }
+            throw new IllegalArgumentException(
+                    "clock is '%s'; it must be one of device, kernel, audio, browser, hand".formatted(clock));
+        }
+
+        private static <T> T given(@Nullable T value, String name) {
+            if (value == null) {
+                throw new IllegalArgumentException(name + " is missing");
+            }
+            return value;
+        }
+    }
+
+    /**
+     * What became of a batch.
+     *
+     * @param drive number of the drive
+     * @param taken how many passes are on disk now; one that came before counts
+     */
+    record Taken(long drive, int taken) {}
+
+    void passes(Context context) {
+        if (!Door.isJson(context.contentType())) {
+            throw Problem.wrongType("application/json");
+        }
+        try {
+            Batch batch = Json.read(context.bodyAsBytes(), Batch.class);
+            List<DriveEvent> events = events(batch);
+            Drive drive = Optional.ofNullable(batch.drive())
+                    .flatMap(driveLive::drive)
+                    .or(driveLive::open)
+                    .orElseThrow(() -> new IllegalArgumentException("no drive is on; begin one under Run"));
+            Drive now = driveLive.happened(drive.id(), events);
+            context.contentType("application/json").result(Json.write(new Taken(now.id(), events.size())));
+        } catch (IllegalArgumentException wrong) {
+            throw new Problem(422, "The passes were not taken.", wrong.getMessage() + ".");
+        }
+    }
+
+    private static List<DriveEvent> events(Batch batch) {
+        List<Sent> sent = Optional.ofNullable(batch.passes()).orElse(List.of());
+        if (sent.isEmpty() || sent.size() > MOST_PASSES) {
+            throw new IllegalArgumentException(
+                    "passes has %d entries; send 1 to %d".formatted(sent.size(), MOST_PASSES));
+        }
+        long arrival = System.nanoTime();
+        List<DriveEvent> events = new ArrayList<>();
+        for (int i = 0; i < sent.size(); i++) {
+            try {
+                events.add(new DriveEvent.Passed(sent.get(i).pass(arrival)));
+            } catch (IllegalArgumentException wrong) {
+                throw new IllegalArgumentException("passes[%d]: %s".formatted(i, wrong.getMessage()), wrong);
+            }
+        }
+        return events;
+    }
+
+    private void showDrive(Context context, Drive drive) {
+        TrialSettings settings = TrialSettings.DEFAULT.withPlan(drive.fixed().plan());
+        pages.show(
+                context,
+                "run/run.jte",
+                RunPage.of(shell("Run"), drive, driveLive.verdict(drive), settings, Forms.freshKey()));
+    }
+
+    private void showStart(Context context, StartPage.Typed typed, String problem) {
+        pages.show(
+                context,
+                "run/start.jte",
+                new StartPage(
+                        shell("Run"),
+                        garage.cars().stream().map(KeptFile::name).toList(),
+                        garage.tracks().stream().map(KeptFile::name).toList(),
+                        typed,
+                        problem,
+                        Forms.freshKey()));
+    }
+
+    private Shell shell(String title) {
+        return pages.shell(title, Tab.RUN);
+    }
+}

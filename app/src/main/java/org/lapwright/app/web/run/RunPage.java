@@ -1,0 +1,177 @@
+package org.lapwright.app.web.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lapwright.app.usecase.DriveStore.Drive;
+import org.lapwright.app.usecase.DriveStore.NewDrive;
+import org.lapwright.app.usecase.Figures;
+import org.lapwright.app.usecase.LapInWords;
+import org.lapwright.app.usecase.VerdictInWords;
+import org.lapwright.app.usecase.run.Progress;
+import org.lapwright.app.web.view.Shell;
+import org.lapwright.core.laps.Lap;
+import org.lapwright.core.laps.Sorting;
+import org.lapwright.core.laps.Stint;
+import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.trial.Decision;
+import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
+
+/**
+ * A drive while it is on.
+ *
+ * @param shell around it
+ * @param id number of the drive
+ * @param fixed what was fixed before it
+ * @param todo what to do now, one line
+ * @param last last lap, big; a dash before the first
+ * @param pace pace of this run so far; empty before there is one
+ * @param left laps left
+ * @param runs the runs of the plan, how far each is
+ * @param verdict so far; empty until both sides have laps
+ * @param advice whether to go on or stop; empty until there is a verdict
+ * @param runDone whether the car can be made ready for the next run
+ * @param done whether the plan is driven
+ * @param laps of this run, the newest first
+ * @param key made up once for what is pressed here
+ */
+public record RunPage(
+        Shell shell,
+        long id,
+        NewDrive fixed,
+        String todo,
+        String last,
+        String pace,
+        String left,
+        List<RunMark> runs,
+        String verdict,
+        String advice,
+        boolean runDone,
+        boolean done,
+        List<LapRow> laps,
+        String key) {
+    /** Copies the lists. */
+    public RunPage {
+        runs = List.copyOf(runs);
+        laps = List.copyOf(laps);
+    }
+
+    /**
+     * A run of the plan.
+     *
+     * @param letter A before, B after
+     * @param state done, now or next
+     * @param laps driven of how many
+     */
+    public record RunMark(String letter, String state, String laps) {}
+
+    /**
+     * A lap.
+     *
+     * @param number in its run
+     * @param time of it
+     * @param kind in words; empty for a clean one
+     */
+    public record LapRow(int number, String time, String kind) {}
+
+    /** The page of a drive. */
+    public static RunPage of(Shell shell, Drive drive, Optional<Verdict> verdict, TrialSettings settings, String key) {
+        Progress progress = Progress.of(drive);
+        RunPlan plan = drive.fixed().plan();
+        boolean done = progress.isDone(plan);
+        List<TimedRun> ofSide = new ArrayList<>();
+        TimedRun run = progress.session().runs().get(progress.run()).run();
+        for (DrivenRun driven : progress.session().runs()) {
+            if (driven.side() == progress.side(plan)) {
+                ofSide.add(driven.run());
+            }
+        }
+        List<List<Lap>> sorted = Sorting.sort(ofSide);
+        List<Lap> laps = sorted.get(sorted.size() - 1);
+        return new RunPage(
+                shell,
+                drive.id(),
+                drive.fixed(),
+                todo(progress, plan, done),
+                progress.lastS().isPresent() ? Figures.fixed(progress.lastS().getAsDouble(), 3) : Figures.NONE,
+                pace(laps),
+                progress.warmUpLeft() > 0
+                        ? "%d to warm up, then %d".formatted(progress.warmUpLeft(), progress.lapsLeft())
+                        : "%d left".formatted(progress.lapsLeft()),
+                marks(progress, plan, run),
+                verdict.map(found -> new VerdictInWords(found, settings).headline())
+                        .orElse(""),
+                verdict.map(found -> advice(found, settings, done)).orElse(""),
+                progress.isRunDone(),
+                done,
+                rows(laps),
+                key);
+    }
+
+    private static String todo(Progress progress, RunPlan plan, boolean done) {
+        if (done) {
+            return "All runs are driven.";
+        }
+        if (progress.isRunDone()) {
+            Side next = plan.order().get(progress.run() + 1);
+            if (next == progress.side(plan)) {
+                return "Run done. Leave the car as it is; start the next run.";
+            }
+            return next == Side.AFTER
+                    ? "Run done. Put the change on, then start the next run."
+                    : "Run done. Take the change off, then start the next run.";
+        }
+        String with = progress.side(plan) == Side.AFTER ? "with the change" : "without the change";
+        return "Run %d of %d, %s%s"
+                .formatted(
+                        progress.run() + 1,
+                        plan.order().size(),
+                        with,
+                        progress.lapOpen() ? "." : ": the first pass starts the clock.");
+    }
+
+    private static String pace(List<Lap> laps) {
+        Stint stint = Stint.of(laps);
+        return stint.paceS().isPresent() ? Figures.seconds(stint.paceS().getAsDouble()) : "";
+    }
+
+    private static List<RunMark> marks(Progress progress, RunPlan plan, TimedRun run) {
+        List<RunMark> marks = new ArrayList<>();
+        for (int i = 0; i < plan.order().size(); i++) {
+            String letter = String.valueOf(plan.order().get(i).letter());
+            if (i < progress.run()) {
+                int laps = progress.session().runs().get(i).run().laps().size();
+                marks.add(new RunMark(letter, "done", Integer.toString(laps)));
+            } else if (i == progress.run()) {
+                marks.add(new RunMark(letter, "now", run.laps().size() + " of " + plan.lapsPerRun()));
+            } else {
+                marks.add(new RunMark(letter, "next", Integer.toString(plan.lapsPerRun())));
+            }
+        }
+        return marks;
+    }
+
+    private static String advice(Verdict verdict, TrialSettings settings, boolean done) {
+        VerdictInWords words = new VerdictInWords(verdict, settings);
+        if (verdict.decision() != Decision.MORE_LAPS) {
+            return words.confidence() + (done ? "" : " You may stop here, or drive the plan to its end.");
+        }
+        return words.confidence() + words.needed() + (done ? " The plan is driven: keep it as it stands." : "");
+    }
+
+    private static List<LapRow> rows(List<Lap> laps) {
+        List<LapRow> rows = new ArrayList<>();
+        for (int i = laps.size() - 1; i >= 0; i--) {
+            Lap lap = laps.get(i);
+            rows.add(new LapRow(
+                    lap.number(),
+                    Figures.fixed(lap.seconds(), 3),
+                    lap.kind().counts() ? "" : LapInWords.kind(lap.kind())));
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,90 @@
+package org.lapwright.app.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.lapwright.app.usecase.DriveStore.DriveEvent.Passed;
+import org.lapwright.app.web.Chromium.Size;
+import org.lapwright.app.web.Chromium.Window;
+
+/** A phone as a stopwatch: taps become laps, and none is lost when the program is away. */
+@ExtendWith(Chromium.class)
+class RunBrowserTest {
+    private static final int LAP_MS = 700;
+
+    private Stage stage;
+
+    @BeforeEach
+    void open() {
+        stage = new Stage().withBench();
+    }
+
+    @AfterEach
+    void close() {
+        stage.close();
+    }
+
+    private static void begin(Page page) {
+        page.locator("#car").fill("plain");
+        page.locator("#plan").fill("AB x 3");
+        page.locator("#warm_up").fill("0");
+        page.locator("text=Begin").click();
+    }
+
+    private long taps() {
+        return stage.garage().open().orElseThrow().events().stream()
+                .filter(Passed.class::isInstance)
+                .count();
+    }
+
+    @Test
+    void tapsBecomeLaps() {
+        try (Window window = Chromium.open(stage, Size.PHONE, ColorScheme.LIGHT, true)) {
+            Page page = window.go("/run").page();
+            begin(page);
+            assertThat(page.locator(".todo")).containsText("the first pass starts the clock");
+            for (int tap = 0; tap < 4; tap++) {
+                page.waitForTimeout(LAP_MS);
+                page.locator("#tap").click();
+            }
+            assertThat(page.locator(".run-laps li")).hasCount(3);
+            assertThat(page.locator(".todo")).containsText("Run done.");
+            assertThat(page.locator(".last-lap strong")).containsText("0.7");
+            assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                    .isEqualTo(0);
+            page.locator("text=Start next run").click();
+            page.keyboard().press(" ");
+            page.waitForTimeout(LAP_MS);
+            page.keyboard().press(" ");
+            assertThat(page.locator(".run-laps li")).hasCount(1);
+            assertThat(window.complaints()).isEmpty();
+        }
+    }
+
+    @Test
+    void tapsWaitWhileTheProgramIsAway() {
+        try (Window window = Chromium.open(stage, Size.PHONE, ColorScheme.DARK, true)) {
+            Page page = window.go("/run").page();
+            begin(page);
+            page.locator("#tap").click();
+            assertThat(page.locator(".todo")).containsText("without the change.");
+            page.route("**/api/passes", route -> route.abort());
+            for (int tap = 0; tap < 2; tap++) {
+                page.waitForTimeout(LAP_MS);
+                page.locator("#tap").click();
+            }
+            assertThat(page.locator("#link")).containsText("taps wait here, safe");
+            assertThat(taps()).isEqualTo(1);
+            page.unroute("**/api/passes");
+            assertThat(page.locator(".run-laps li")).hasCount(2);
+            assertThat(page.locator("#link")).isHidden();
+            assertThat(taps()).isEqualTo(3);
+        }
+    }
+}
