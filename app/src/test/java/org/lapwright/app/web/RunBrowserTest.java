@@ -59,7 +59,9 @@ class RunBrowserTest {
             assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth"))
                     .isEqualTo(0);
             page.locator("text=Start next run").click();
+            assertThat(page.locator(".todo")).containsText("Run 2 of 2, with the change: the first pass");
             page.keyboard().press(" ");
+            assertThat(page.locator(".todo")).containsText("Run 2 of 2, with the change.");
             page.waitForTimeout(LAP_MS);
             page.keyboard().press(" ");
             assertThat(page.locator(".run-laps li")).hasCount(1);
