@@ -20,6 +20,9 @@ import org.lapwright.core.units.Interval;
  * <p>No praise, and no statement without the interval that belongs to it.
  */
 public final class VerdictInWords {
+    /** A difference of more than this share of a lap is none that a change makes. */
+    private static final double MOST_TOLD = 0.25;
+
     private final Verdict verdict;
     private final TrialSettings settings;
 
@@ -41,8 +44,17 @@ public final class VerdictInWords {
         return switch (verdict.decision()) {
             case FASTER, SLOWER -> decided(difference);
             case LEVEL -> level(difference);
-            case MORE_LAPS -> "Not sure yet: %s.".formatted(range(difference.intervalS()));
+            case MORE_LAPS ->
+                isWideOpen(difference.intervalS())
+                        ? "Not sure yet: so few laps of the plan leave the difference wide open."
+                        : "Not sure yet: %s.".formatted(range(difference.intervalS()));
         };
+    }
+
+    /** Early in a plan the interval can be wider than any lap; its ends are then numbers, but say nothing. */
+    private boolean isWideOpen(Interval interval) {
+        double pace = verdict.before().paceS().orElse(Double.POSITIVE_INFINITY);
+        return Math.max(-interval.low(), interval.high()) > MOST_TOLD * pace;
     }
 
     /** How many more laps should settle it; empty once it is settled. */

@@ -58,6 +58,12 @@ class VerdictInWordsTest {
     }
 
     @Test
+    void anIntervalWiderThanALapIsNotToldInNumbers() {
+        VerdictInWords words = words(verdict(Decision.MORE_LAPS, -0.01, -6.2, 2e18));
+        assertThat(words.headline()).isEqualTo("Not sure yet: so few laps of the plan leave the difference wide open.");
+    }
+
+    @Test
     void aHopelessDifferenceIsCalledThat() {
         Verdict verdict =
                 with(verdict(Decision.MORE_LAPS, -0.001, -0.05, 0.049), OptionalInt.empty(), OptionalInt.of(1));
