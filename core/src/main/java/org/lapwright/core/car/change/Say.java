@@ -10,7 +10,7 @@ final class Say {
     static String number(double value) {
         String text = String.format(Locale.ROOT, "%.2f", value);
         text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
-        return text.equals("-0") ? "0" : text;
+        return text.equals("-0") ? "0" : text.replace('-', '\u2212');
     }
 
     static String number(Reading reading) {
