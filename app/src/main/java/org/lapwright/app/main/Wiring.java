@@ -80,7 +80,7 @@ final class Wiring {
     }
 
     ExampleGarage exampleGarage(GarageStore garage) {
-        return new ExampleGarage(garage, judgeChange, clock);
+        return new ExampleGarage(garage, judgeChange, clock, ExampleEvening::on);
     }
 
     UseCases useCases(GarageStore garage) {

@@ -12,7 +12,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalLong;
+import java.util.function.Function;
 import org.lapwright.app.usecase.GarageStore.ExampleState;
+import org.lapwright.app.usecase.HistoryStore.NewStep;
 import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
@@ -39,16 +42,44 @@ public final class ExampleGarage {
 
     private static final Duration FILES_BEFORE_NOW = Duration.ofDays(30);
 
+    /** The car that was worked on for an evening. */
+    private static final String TUNED_CAR = "Sanderling";
+
+    private static final Duration EVENING_BEFORE_NOW = Duration.ofDays(2);
+    private static final Duration BETWEEN_CHANGES = Duration.ofMinutes(12);
+
     private final GarageStore store;
     private final JudgeChange judgeChange;
     private final Clock clock;
+    private final Function<String, List<EveningStep>> evening;
 
-    /** The example in {@code store}, judged by {@code judgeChange}. */
+    /** The example in {@code store}, judged by {@code judgeChange}, without an evening of changes. */
     public ExampleGarage(GarageStore store, JudgeChange judgeChange, Clock clock) {
+        this(store, judgeChange, clock, file -> List.of());
+    }
+
+    /**
+     * The example in {@code store}, judged by {@code judgeChange}.
+     *
+     * @param evening what was done to one of its cars, whose file it is given
+     */
+    public ExampleGarage(
+            GarageStore store, JudgeChange judgeChange, Clock clock, Function<String, List<EveningStep>> evening) {
         this.store = store;
         this.judgeChange = judgeChange;
         this.clock = clock;
+        this.evening = evening;
     }
+
+    /**
+     * A change of an example car.
+     *
+     * @param kind of change
+     * @param words what was done
+     * @param change what was given for it, as JSON
+     * @param file the car file after it
+     */
+    public record EveningStep(String kind, String words, String change, String file) {}
 
     /**
      * Puts the example in unless it is there or the racer has taken it out; one that was interrupted is completed.
@@ -93,6 +124,25 @@ public final class ExampleGarage {
         }
         if (store.files(FileStore.Kind.CAR).stream().noneMatch(KeptFile::example)) {
             keepFiles(example);
+        }
+        if (store.history(TUNED_CAR).isEmpty()) {
+            logEvening();
+        }
+    }
+
+    /** One step on the other; those that an interruption left undone are done now. */
+    private void logEvening() {
+        String base = text(TUNED_CAR.toLowerCase(Locale.ROOT) + ".car.json");
+        Instant at = clock.instant().minus(EVENING_BEFORE_NOW);
+        OptionalLong onto = OptionalLong.empty();
+        int number = 0;
+        for (EveningStep step : evening.apply(base)) {
+            number++;
+            at = at.plus(BETWEEN_CHANGES);
+            NewStep logged =
+                    new NewStep(TUNED_CAR, onto, base, step.kind(), step.words(), step.change(), step.file(), true, at);
+            onto = OptionalLong.of(
+                    store.log(logged, "example evening " + number).present());
         }
     }
 

@@ -34,8 +34,8 @@ public final class Ranking {
     private static final int FIRST_DRAWS = 3;
     private static final int FEWEST_DRAWS = 8;
     private static final int FINALISTS = 24;
-    private static final int EACH_KIND = 3;
-    private static final int PARTNERS = 8;
+    private static final int EACH_KIND = 2;
+    private static final int PARTNERS = 5;
 
     /** Getting to the track and settling in, before any change is worth anything, minutes: a choice. */
     private static final double SETTLING_MIN = 10;
