@@ -1,7 +1,9 @@
 package org.lapwright.app.cli;
 
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.GarageStore;
@@ -9,6 +11,7 @@ import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.advice.SuggestChanges;
+import org.lapwright.app.usecase.capture.TimingSource;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import picocli.CommandLine;
@@ -23,6 +26,7 @@ public final class Commands {
     private static final int FAULT = 3;
 
     private final CommandLine commandLine;
+    private final JudgeChange judgeChange;
 
     /** What {@code lapwright} does without a command, and its version. */
     @Command(
@@ -79,6 +83,7 @@ public final class Commands {
             String version) {
         commandLine = new CommandLine(new Root()).setExpandAtFiles(false);
         commandLine.getCommandSpec().version("Lapwright " + version);
+        judgeChange = laps.judgeChange();
         commandLine.addSubcommand(new LapsCommand(laps.describeLaps()));
         commandLine.addSubcommand(new VerdictCommand(laps.judgeChange()));
         commandLine.addSubcommand(new NumbersCommand(physics.workOutNumbers()));
@@ -93,6 +98,16 @@ public final class Commands {
     /** Adds a command that needs more than use cases, such as the one that serves the pages. */
     public Commands with(String name, Callable<Integer> command) {
         commandLine.addSubcommand(name, command);
+        return this;
+    }
+
+    /**
+     * Adds the command that takes passes.
+     *
+     * @param sources makes a timing source of what a gate sends
+     */
+    public Commands listening(Function<InputStream, TimingSource> sources) {
+        commandLine.addSubcommand(new ListenCommand(judgeChange, sources));
         return this;
     }
 

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
+import org.lapwright.app.capture.WireSource;
 import org.lapwright.app.cli.Commands;
 
 /** The program's entry: wires the rooms together and runs one command. */
@@ -30,6 +31,7 @@ public final class Lapwright {
                         wiring.glossary(),
                         wiring::openGarage,
                         version)
+                .listening(WireSource::new)
                 .with("serve", new ServeCommand(wiring))
                 .with("rehearse", new RehearseCommand(wiring))
                 .printingTo(out, err)

@@ -1,21 +1,7 @@
 package org.lapwright.app.usecase.run;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.OptionalDouble;
 import org.lapwright.app.usecase.DriveStore.Drive;
-import org.lapwright.app.usecase.DriveStore.DriveEvent;
-import org.lapwright.app.usecase.DriveStore.DriveEvent.Passed;
-import org.lapwright.app.usecase.DriveStore.DriveEvent.Pressed;
-import org.lapwright.app.usecase.DriveStore.Press;
-import org.lapwright.core.laps.LapKind;
-import org.lapwright.core.laps.Overrule;
-import org.lapwright.core.laps.TimedLap;
-import org.lapwright.core.laps.TimedRun;
-import org.lapwright.core.laps.pass.PassClock;
-import org.lapwright.core.laps.pass.PassCounter;
-import org.lapwright.core.laps.pass.PassCounter.CountedLap;
-import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
@@ -39,14 +25,9 @@ public record Progress(
         boolean lapOpen,
         OptionalDouble lastS,
         boolean handTimed) {
-    /** A gate, or a thumb, that goes off again so soon after saw the same car, s. */
-    private static final double HOLD_OFF_S = 0.5;
-
-    private static final String CAME_OFF = "came off";
-
     /** How far a drive has come. */
     public static Progress of(Drive drive) {
-        Reckoning reckoning = new Reckoning(drive);
+        Reckoning reckoning = new Reckoning(drive.fixed());
         drive.events().forEach(reckoning::take);
         return reckoning.progress();
     }
@@ -64,88 +45,5 @@ public record Progress(
     /** The side of the run. */
     public Side side(RunPlan plan) {
         return plan.order().get(run);
-    }
-
-    /** Goes through what happened, one by one. */
-    private static final class Reckoning {
-        private final Drive drive;
-        private final RunPlan plan;
-        private final List<DrivenRun> done = new ArrayList<>();
-        private PassCounter counter;
-        private List<TimedLap> laps = new ArrayList<>();
-        private List<Overrule> words = new ArrayList<>();
-        private int warmUp;
-        private int counted;
-        private boolean cameOff;
-        private boolean handTimed;
-        private OptionalDouble lastS = OptionalDouble.empty();
-
-        Reckoning(Drive drive) {
-            this.drive = drive;
-            this.plan = drive.fixed().plan();
-            this.counter = newCounter();
-        }
-
-        private PassCounter newCounter() {
-            return new PassCounter(drive.fixed().laneNumber(), HOLD_OFF_S);
-        }
-
-        void take(DriveEvent event) {
-            if (event instanceof Passed passed) {
-                handTimed |= passed.pass().stamp().clock() == PassClock.HAND;
-                if (laps.size() < plan.lapsPerRun() && counter.add(passed.pass())) {
-                    lap();
-                }
-            } else if (event instanceof Pressed pressed) {
-                press(pressed.press());
-            }
-        }
-
-        private void lap() {
-            List<CountedLap> all = counter.laps();
-            CountedLap lap = all.get(counted++);
-            lastS = OptionalDouble.of(lap.seconds());
-            if (warmUp < drive.fixed().warmUp()) {
-                warmUp++;
-            } else {
-                laps.add(new TimedLap(laps.size() + 1, lap.seconds()));
-                if (cameOff) {
-                    words.add(new Overrule(laps.size(), LapKind.OFF, CAME_OFF));
-                }
-            }
-            cameOff = false;
-        }
-
-        private void press(Press press) {
-            if (press == Press.CAME_OFF) {
-                cameOff = true;
-            } else if (press == Press.NEXT_RUN && done.size() < plan.order().size() - 1) {
-                done.add(present());
-                laps = new ArrayList<>();
-                words = new ArrayList<>();
-                counter = newCounter();
-                warmUp = 0;
-                counted = 0;
-                cameOff = false;
-                lastS = OptionalDouble.empty();
-            }
-        }
-
-        private DrivenRun present() {
-            return new DrivenRun(plan.order().get(done.size()), new TimedRun(laps, words));
-        }
-
-        Progress progress() {
-            List<DrivenRun> runs = new ArrayList<>(done);
-            runs.add(present());
-            return new Progress(
-                    new Session(runs),
-                    done.size(),
-                    drive.fixed().warmUp() - warmUp,
-                    plan.lapsPerRun() - laps.size(),
-                    counter.isOpen(),
-                    lastS,
-                    handTimed);
-        }
     }
 }

@@ -1,0 +1,221 @@
+package org.lapwright.app.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import org.lapwright.app.files.VerdictJson;
+import org.lapwright.app.usecase.DriveStore.NewDrive;
+import org.lapwright.app.usecase.Figures;
+import org.lapwright.app.usecase.JudgeChange;
+import org.lapwright.app.usecase.VerdictInWords;
+import org.lapwright.app.usecase.capture.SourceNews;
+import org.lapwright.app.usecase.capture.TimingSource;
+import org.lapwright.app.usecase.run.Progress;
+import org.lapwright.app.usecase.run.RunCutter;
+import org.lapwright.core.laps.pass.Pass;
+import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Session;
+import org.lapwright.core.trial.session.Side;
+import org.lapwright.core.trial.session.TrialSettings;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Takes passes from a gate and judges while they come. */
+@Command(
+        name = "listen",
+        description = {
+            "Take passes from a gate that sends lines of text, and judge before against after while they come.",
+            "The lines: P,<seq>,<lane>,<t_us>,<edge>*HH and a heartbeat H,<boot>,<t_us>,<dropped>*HH (docs/timing.md)."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  stty -F /dev/ttyUSB0 115200 raw && lapwright listen --from /dev/ttyUSB0 --plan \"ABBA x 10\"",
+            "  lapwright listen --plan \"AB x 20\" --warm-up 3 < evening.log --json",
+            "",
+            "Exit status: 0 both sides were driven, 1 they were not, 2 bad input."
+        })
+final class ListenCommand implements Callable<Integer> {
+    private static final int NOT_DRIVEN = 1;
+
+    private final JudgeChange judgeChange;
+    private final Function<InputStream, TimingSource> sources;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(
+            names = "--from",
+            paramLabel = "FILE",
+            description = "The gate: a serial device, a pipe or a file; - is standard input (default).",
+            defaultValue = "-")
+    private String from;
+
+    @Option(
+            names = "--plan",
+            paramLabel = "PLAN",
+            description = "Runs and laps, A before and B after (default: ${DEFAULT-VALUE}).",
+            defaultValue = "ABBA x 10")
+    private String plan;
+
+    @Option(
+            names = "--warm-up",
+            paramLabel = "LAPS",
+            description = "Laps at the beginning of each run that count for nothing (default: ${DEFAULT-VALUE}).",
+            defaultValue = "0")
+    private int warmUp;
+
+    @Option(
+            names = "--lane",
+            paramLabel = "NUMBER",
+            description = "Lane number of the car (default: ${DEFAULT-VALUE}).",
+            defaultValue = "1")
+    private int lane;
+
+    @Option(
+            names = "--pause",
+            paramLabel = "SECONDS",
+            description = "A run that has its laps is followed by the next one after a pause of this length"
+                    + " (default: ${DEFAULT-VALUE}).",
+            defaultValue = "20")
+    private double pause;
+
+    @Option(names = "--json", description = Json.OPTION)
+    private boolean json;
+
+    private int unreadable;
+    private int restarts;
+    private long lost;
+    private int told;
+
+    @SuppressWarnings("NullAway.Init") // picocli fills the annotated fields
+    ListenCommand(JudgeChange judgeChange, Function<InputStream, TimingSource> sources) {
+        this.judgeChange = judgeChange;
+        this.sources = sources;
+    }
+
+    @Override
+    public Integer call() {
+        NewDrive fixed = fixed();
+        RunCutter cutter = new RunCutter(fixed, pause);
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter laps = json ? spec.commandLine().getErr() : out;
+        try (InputStream in = open()) {
+            sources.apply(in)
+                    .listen(passes -> passes.forEach(pass -> take(cutter, fixed.plan(), pass, laps)), new Counted());
+        } catch (IOException broken) {
+            throw new BadInput("%s cannot be read: %s. What came before counts.".formatted(from, broken.getMessage()));
+        }
+        tellNews();
+        Progress progress = cutter.progress();
+        Session session = new Session(progress.session().runs().stream()
+                .filter(run -> !run.run().laps().isEmpty())
+                .toList());
+        if (session.runs(Side.BEFORE) == 0 || session.runs(Side.AFTER) == 0) {
+            spec.commandLine().getErr().println("lapwright: only one side was driven, so there is nothing to compare.");
+            return NOT_DRIVEN;
+        }
+        print(out, session);
+        return 0;
+    }
+
+    private NewDrive fixed() {
+        if (!(pause >= 1 && pause <= 3600)) {
+            throw new BadInput("--pause is " + Figures.significant(pause, 6) + " s; it must be from 1 to 3600 s.");
+        }
+        try {
+            return new NewDrive("the car", "", "the track", "", lane, "", "", RunPlan.parse(plan), warmUp);
+        } catch (IllegalArgumentException wrong) {
+            throw new BadInput(wrong.getMessage() + ".");
+        }
+    }
+
+    private InputStream open() throws IOException {
+        if (from.equals("-")) {
+            return System.in;
+        }
+        Path path = Path.of(from);
+        if (!Files.exists(path) || Files.isDirectory(path)) {
+            throw new BadInput("There is no gate or file " + from + ".");
+        }
+        return Files.newInputStream(path);
+    }
+
+    private void take(RunCutter cutter, RunPlan planned, Pass pass, PrintWriter out) {
+        Progress progress = cutter.take(pass);
+        int all = progress.session().laps();
+        if (all > told) {
+            told = all;
+            int number =
+                    progress.session().runs().get(progress.run()).run().laps().size();
+            out.println("run %d %s  lap %d  %s"
+                    .formatted(
+                            progress.run() + 1,
+                            progress.side(planned).letter(),
+                            number,
+                            Figures.seconds(progress.lastS().orElse(0))));
+            if (progress.isRunDone()) {
+                out.println(
+                        progress.isDone(planned)
+                                ? "All runs are driven."
+                                : "Run done; the next one begins after a pause.");
+            }
+            out.flush();
+        }
+    }
+
+    private void tellNews() {
+        PrintWriter err = spec.commandLine().getErr();
+        if (unreadable > 0) {
+            err.println("lapwright: %d lines could not be believed and were left out.".formatted(unreadable));
+        }
+        if (restarts > 0) {
+            err.println("lapwright: the gate began anew %d times; no lap goes over that.".formatted(restarts));
+        }
+        if (lost > 0) {
+            err.println("lapwright: the gate says that it lost %d passes.".formatted(lost));
+        }
+    }
+
+    private void print(PrintWriter out, Session session) {
+        TrialSettings settings = TrialSettings.DEFAULT.withPlan(RunPlan.parse(plan));
+        Verdict verdict = judgeChange.judge(session, settings);
+        if (json) {
+            out.println(Json.of(VerdictJson.of(verdict, settings)));
+            return;
+        }
+        VerdictInWords words = new VerdictInWords(verdict, settings);
+        out.println();
+        out.println(words.headline());
+        Optional.of(words.confidence() + words.needed())
+                .filter(text -> !text.isBlank())
+                .ifPresent(out::println);
+        out.println(words.consistency());
+    }
+
+    /** Counts what was wrong on the wire. */
+    private final class Counted implements SourceNews {
+        @Override
+        public void unreadable(String why) {
+            unreadable++;
+        }
+
+        @Override
+        public void restarted() {
+            restarts++;
+        }
+
+        @Override
+        public void dropped(long passes) {
+            lost = Math.max(lost, passes);
+        }
+    }
+}
