@@ -48,8 +48,12 @@ final class NextRoutes {
                     shell, cars, car, tracks, track, "The track “%s” cannot be read; Track says why.".formatted(track));
         }
         try {
+            Question question = Question.of(file.build(), course.get());
             return NextPage.of(
-                    shell, cars, car, tracks, track, suggestChanges.answer(Question.of(file.build(), course.get())));
+                    shell,
+                    new NextPage.Choice(cars, car, tracks, track),
+                    suggestChanges.answer(question),
+                    suggestChanges.sensitivities(question));
         } catch (IllegalArgumentException impossible) {
             return NextPage.without(shell, cars, car, tracks, track, Forms.sentence(impossible));
         }

@@ -12,12 +12,14 @@ import org.lapwright.core.advice.Candidates;
 import org.lapwright.core.advice.Proof;
 import org.lapwright.core.advice.Ranking;
 import org.lapwright.core.advice.Reason;
+import org.lapwright.core.advice.Sensitivity;
 import org.lapwright.core.advice.Suggestion;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.numbers.SetUpNumbers;
+import org.lapwright.core.prediction.LapForecaster;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Track;
 
@@ -27,6 +29,7 @@ public final class SuggestChanges {
     private static final double SURE = 0.5;
     private static final double TELLING = 0.02;
     private static final double MORE = 1.1;
+    private static final double LEVEL = 0.9;
 
     private final int draws;
 
@@ -112,6 +115,23 @@ public final class SuggestChanges {
             }
         }
         return new Answer(lapS, advice, candidates.size());
+    }
+
+    /**
+     * What one unit more of each thing does on the first of the lanes, the most first.
+     *
+     * @throws IllegalArgumentException if hardly any car within the doubts makes sense
+     */
+    public List<Sensitivity> sensitivities(Question question) {
+        LapForecaster.Settings settings = new LapForecaster.Settings(LEVEL, Math.max(2, draws / 4), 1);
+        return Sensitivity.of(
+                        question.car().setUp(),
+                        question.track(),
+                        question.lanes().get(0),
+                        settings)
+                .stream()
+                .sorted(Comparator.comparingDouble((Sensitivity found) -> -Math.abs(found.lapS())))
+                .toList();
     }
 
     /** Of changes of the same kinds only the best is told: the next best is the same at another size. */

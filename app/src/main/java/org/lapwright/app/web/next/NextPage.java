@@ -11,6 +11,7 @@ import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.bench.PlanDrawing;
 import org.lapwright.app.web.bench.PlanView;
 import org.lapwright.app.web.view.Shell;
+import org.lapwright.core.advice.Sensitivity;
 import org.lapwright.core.car.change.Change;
 import org.lapwright.core.numbers.SetUpNumbers;
 import org.lapwright.core.units.Interval;
@@ -29,6 +30,7 @@ import org.lapwright.core.units.Reading;
  * @param others the rest
  * @param tried how many changes were tried
  * @param problem why there is no advice; empty when there is
+ * @param bars what one unit more of each thing does
  */
 public record NextPage(
         Shell shell,
@@ -40,9 +42,12 @@ public record NextPage(
         List<Card> first,
         List<Card> others,
         int tried,
-        String problem) {
+        String problem,
+        List<Bar> bars) {
     private static final int FIRST = 3;
     private static final double WIDEST = 100;
+    private static final double SMALL_S = 0.0005;
+    private static final double MS = 1000;
 
     /** Copies the lists. */
     public NextPage {
@@ -50,6 +55,7 @@ public record NextPage(
         tracks = List.copyOf(tracks);
         first = List.copyOf(first);
         others = List.copyOf(others);
+        bars = List.copyOf(bars);
     }
 
     /**
@@ -85,12 +91,13 @@ public record NextPage(
     /** A page without advice. */
     public static NextPage without(
             Shell shell, List<String> cars, String car, List<String> tracks, String track, String problem) {
-        return new NextPage(shell, cars, car, tracks, track, "", List.of(), List.of(), 0, problem);
+        return new NextPage(shell, cars, car, tracks, track, "", List.of(), List.of(), 0, problem, List.of());
     }
 
     /** The page of an answer. */
-    public static NextPage of(
-            Shell shell, List<String> cars, String car, List<String> tracks, String track, Answer answer) {
+    public static NextPage of(Shell shell, Choice choice, Answer answer, List<Sensitivity> sensitivities) {
+        String car = choice.car();
+        String track = choice.track();
         double most = answer.worthwhile().stream()
                 .mapToDouble(advice -> advice.suggestion().intervalS().high())
                 .max()
@@ -102,16 +109,84 @@ public record NextPage(
         int split = Math.min(FIRST, cards.size());
         return new NextPage(
                 shell,
-                cars,
+                choice.cars(),
                 car,
-                tracks,
+                choice.tracks(),
                 track,
                 Figures.seconds(answer.lapS()),
                 cards.subList(0, split),
                 cards.subList(split, cards.size()),
                 answer.tried(),
-                "");
+                "",
+                bars(sensitivities));
     }
+
+    private static List<Bar> bars(List<Sensitivity> sensitivities) {
+        double most = sensitivities.stream()
+                .mapToDouble(found -> Math.max(
+                        Math.abs(found.intervalS().low()),
+                        Math.abs(found.intervalS().high())))
+                .max()
+                .orElse(1);
+        double scale = WIDEST / 2 / Math.max(most, SMALL_S);
+        List<Bar> bars = new ArrayList<>();
+        for (Sensitivity found : sensitivities) {
+            Interval interval = found.intervalS();
+            boolean matters = Math.abs(found.lapS()) >= SMALL_S;
+            bars.add(new Bar(
+                    label(found.what()),
+                    matters
+                            ? "%s ms (%s to %s)"
+                                    .formatted(
+                                            Figures.signed(MS * found.lapS(), 1),
+                                            Figures.signed(MS * interval.low(), 1),
+                                            Figures.signed(MS * interval.high(), 1))
+                            : "unlikely to matter here",
+                    tenths(WIDEST / 2 + interval.low() * scale),
+                    tenths((interval.high() - interval.low()) * scale)));
+        }
+        return bars;
+    }
+
+    private static String label(Sensitivity.What what) {
+        return switch (what) {
+            case GRAM_REAR -> "1 g more over the rear axle";
+            case GRAM_NOSE -> "1 g more at the guide";
+            case HEIGHT -> "weight 1 mm higher";
+            case TYRE -> "tyres 1 mm larger";
+            case GRIP -> "grip 0.01 more";
+            case PINION -> "pinion one tooth more";
+            case AXLE_GEAR -> "axle gear one tooth more";
+            case TRACK_WIDTH -> "1 mm wider track";
+            case MAGNET -> "magnet pulls 10 g more";
+        };
+    }
+
+    /**
+     * What there is to choose from, and what is chosen.
+     *
+     * @param cars names
+     * @param car chosen
+     * @param tracks names
+     * @param track chosen
+     */
+    public record Choice(List<String> cars, String car, List<String> tracks, String track) {
+        /** Copies the lists. */
+        public Choice {
+            cars = List.copyOf(cars);
+            tracks = List.copyOf(tracks);
+        }
+    }
+
+    /**
+     * A bar about the middle of a scale, faster to the left.
+     *
+     * @param label one more of what
+     * @param words what it does to the lap
+     * @param low left end, per cent
+     * @param width per cent
+     */
+    public record Bar(String label, String words, double low, double width) {}
 
     private static Card card(String car, String track, Advice advice, double most) {
         Interval interval = advice.suggestion().intervalS();

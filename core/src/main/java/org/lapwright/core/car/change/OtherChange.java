@@ -1,7 +1,5 @@
 package org.lapwright.core.car.change;
 
-import org.lapwright.core.car.SetUp;
-
 /** What no other kind is about. */
 public sealed interface OtherChange extends Change {
     /**
@@ -70,33 +68,6 @@ public sealed interface OtherChange extends Change {
         @Override
         public String sentence(Build before) {
             return what;
-        }
-    }
-
-    /**
-     * The numbers measured anew; the car itself is as it was.
-     *
-     * @param setUp the numbers now
-     */
-    record Measured(SetUp setUp) implements OtherChange {
-        @Override
-        public ChangeKind kind() {
-            return ChangeKind.MEASURED;
-        }
-
-        @Override
-        public Values values() {
-            return Values.NONE;
-        }
-
-        @Override
-        public Build apply(Build before) {
-            return before.with(setUp);
-        }
-
-        @Override
-        public String sentence(Build before) {
-            return "measured anew";
         }
     }
 }
