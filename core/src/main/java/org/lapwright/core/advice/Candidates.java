@@ -87,13 +87,11 @@ public final class Candidates {
     }
 
     private void moveBallast() {
-        for (Ballast piece : car.setUp().ballast()) {
-            if (piece.massG().value() > 0) {
-                add(new BallastChange.Removed(piece.name()));
-                for (double x : places()) {
-                    for (double y : new double[] {piece.yMm().value(), 0}) {
-                        add(new BallastChange.Moved(piece.name(), exact(x), exact(y), piece.zMm()));
-                    }
+        for (Ballast piece : car.looseBallast()) {
+            add(new BallastChange.Removed(piece.name()));
+            for (double x : places()) {
+                for (double y : new double[] {piece.yMm().value(), 0}) {
+                    add(new BallastChange.Moved(piece.name(), exact(x), exact(y), piece.zMm()));
                 }
             }
         }

@@ -37,7 +37,7 @@ final class Asks {
     }
 
     static List<Ask> ballastMoved(Build before) {
-        List<Ballast> pieces = before.setUp().ballast();
+        List<Ballast> pieces = before.looseBallast();
         double[] place = pieces.stream()
                 .findFirst()
                 .map(piece -> new double[] {
@@ -52,8 +52,7 @@ final class Asks {
     }
 
     static List<Ask> ballastRemoved(Build before) {
-        return List.of(
-                Ask.choice(ChangeKeys.PIECE, "Which piece", names(before.setUp().ballast())));
+        return List.of(Ask.choice(ChangeKeys.PIECE, "Which piece", names(before.looseBallast())));
     }
 
     private static List<String> names(List<Ballast> pieces) {

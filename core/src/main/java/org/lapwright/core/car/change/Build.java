@@ -32,6 +32,13 @@ public record Build(SetUp setUp, Trim trim) {
         return new Build(setUp, other);
     }
 
+    /** The ballast that can be moved or taken off: what a swapped part weighs more or less is none. */
+    public List<Ballast> looseBallast() {
+        return setUp.ballast().stream()
+                .filter(piece -> piece.massG().value() > 0 && !PartMass.isOne(piece))
+                .toList();
+    }
+
     /** A copy with one more piece of ballast, under a name that no other piece has. */
     Build plus(Ballast piece) {
         List<Ballast> pieces = new ArrayList<>(setUp.ballast());

@@ -101,7 +101,7 @@ public sealed interface DriveChange extends Change {
                     new Build(before.setUp().withMotor(motor), before.trim().withFitted(PartPlace.MOTOR, name));
             double place = xMm.map(Reading::value).orElse(USUAL_PLACE_MM);
             double height = before.setUp().rearTyre().diameterMm().value() / 2;
-            return PartMass.added(fitted, "other motor", heavierG, place, height);
+            return PartMass.added(fitted, PartMass.MOTOR, heavierG, place, height);
         }
 
         @Override

@@ -41,7 +41,8 @@ public sealed interface MagnetChange extends Change {
             Build fitted = new Build(
                     before.setUp().withMagnet(Optional.of(magnet)),
                     before.trim().withFitted(PartPlace.MAGNET, name));
-            return PartMass.added(fitted, "magnet", heavierG, magnet.xMm().value(), LOW_MM);
+            return PartMass.added(
+                    fitted, PartMass.MAGNET, heavierG, magnet.xMm().value(), LOW_MM);
         }
 
         @Override
@@ -83,7 +84,8 @@ public sealed interface MagnetChange extends Change {
                 return without;
             }
             Reading gone = new Reading(-massG.get().value(), massG.get().plusMinus());
-            return without.plus(new Ballast("magnet out", gone, was.xMm(), Reading.exact(0), Reading.exact(LOW_MM)));
+            return without.plus(
+                    new Ballast(PartMass.MAGNET_OUT, gone, was.xMm(), Reading.exact(0), Reading.exact(LOW_MM)));
         }
 
         @Override

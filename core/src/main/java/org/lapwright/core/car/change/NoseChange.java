@@ -55,7 +55,7 @@ public sealed interface NoseChange extends Change {
                             new Guide(bladeDepthMm, guide.slotFriction(), guide.braidDragG(), guide.minGuideLoadG())))
                     .with(before.trim().withFitted(PartPlace.GUIDE, name));
             double nose = longer.chassis().guideToRearAxleMm().value();
-            return PartMass.added(fitted, "other guide", heavierG, nose, 5);
+            return PartMass.added(fitted, PartMass.GUIDE, heavierG, nose, 5);
         }
 
         @Override

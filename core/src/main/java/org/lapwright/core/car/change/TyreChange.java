@@ -40,7 +40,7 @@ public sealed interface TyreChange extends Change {
             Build fitted = resized(before, tyre);
             fitted = fitted.with(fitted.trim().withFitted(PartPlace.REAR_TYRES, name));
             return PartMass.added(
-                    fitted, "other tyres", heavierG, 0, tyre.diameterMm().value() / 2);
+                    fitted, PartMass.TYRES, heavierG, 0, tyre.diameterMm().value() / 2);
         }
 
         @Override

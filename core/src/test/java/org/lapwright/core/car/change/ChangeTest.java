@@ -136,6 +136,15 @@ final class ChangeTest {
     }
 
     @Test
+    void whatASwappedPartWeighsMoreIsNoLooseBallast() {
+        Build once = new MagnetChange.Removed(Optional.of(exact(3))).apply(SampleCar.build());
+        Change heavier = new NoseChange.GuideFitted("", exact(7), Optional.empty(), Optional.of(exact(0.5)));
+        Build twice = heavier.apply(heavier.apply(once));
+        assertThat(twice.setUp().ballast()).hasSize(4);
+        assertThat(twice.looseBallast()).extracting(Ballast::name).containsExactly("pod");
+    }
+
+    @Test
     void whatPhysicsDoesNotKnowIsSaidAndChangesNoNumber() {
         List<Change> unknown = List.of(
                 new ChassisChange.BodyFloat(Optional.of(exact(1.5)), "rear edge"),
