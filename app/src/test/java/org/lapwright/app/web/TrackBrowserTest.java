@@ -127,6 +127,9 @@ class TrackBrowserTest {
             page.locator("[aria-label='Add after piece 2']").focus();
             page.keyboard().press("Enter");
             assertThat(page.locator("#place")).hasValue("2");
+            // A key pressed while the page is being put in place goes to what is about to be replaced.
+            page.waitForFunction(
+                    "!document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling, .htmx-added')");
             page.locator("[aria-label='Add a straight of 175 mm']").focus();
             page.keyboard().press("Space");
             assertThat(page.locator("#length-3")).hasValue("175");

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.function.Consumer;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
@@ -47,6 +48,7 @@ public final class Ranking {
     private final double supplyV;
     private final int draws;
     private final long seed;
+    private final Consumer<List<Runnable>> together;
 
     /**
      * A ranking on some lanes of a track.
@@ -57,6 +59,15 @@ public final class Ranking {
      * @param seed where chance begins; the same seed gives the same ranking
      */
     public Ranking(Track track, List<Lane> lanes, int draws, long seed) {
+        this(track, lanes, draws, seed, tasks -> tasks.forEach(Runnable::run));
+    }
+
+    /**
+     * A ranking whose lanes are driven as the caller sees fit, perhaps at once; what comes out is the same to the last digit.
+     *
+     * @param together runs all of the tasks it is given and returns when they are done
+     */
+    public Ranking(Track track, List<Lane> lanes, int draws, long seed, Consumer<List<Runnable>> together) {
         if (lanes.isEmpty() || draws < FEWEST_DRAWS) {
             throw new IllegalArgumentException(
                     "%d lanes and %d draws are given; there must be a lane, and at least 8 draws"
@@ -68,6 +79,7 @@ public final class Ranking {
         this.supplyV = track.power().supplyV();
         this.draws = draws;
         this.seed = seed;
+        this.together = together;
     }
 
     /** A candidate and its laps so far, on the cars drawn. */
@@ -163,9 +175,7 @@ public final class Ranking {
     private void halve(List<Entry> entries, Build car, List<SetUp> cars, double[] base) {
         int to = Math.min(FIRST_DRAWS, cars.size());
         while (!entries.isEmpty()) {
-            for (Entry entry : entries) {
-                drive(entry, car, cars, base, to);
-            }
+            drive(entries, car, cars, base, to);
             entries.sort(Comparator.comparingDouble(Entry::mean).reversed());
             keepBestOfEachKind(entries);
             if (to == cars.size()) {
@@ -186,17 +196,22 @@ public final class Ranking {
         });
     }
 
-    private void drive(Entry entry, Build car, List<SetUp> cars, double[] base, int to) {
+    /** All of them in one lot, so that the lanes can be driven side by side. */
+    private void drive(List<Entry> entries, Build car, List<SetUp> cars, double[] base, int to) {
         List<SetUp> changed = new ArrayList<>();
-        for (int i = entry.driven; i < to; i++) {
-            changed.add(after(entry, car, cars.get(i)));
+        for (Entry entry : entries) {
+            for (int i = entry.driven; i < to; i++) {
+                changed.add(after(entry, car, cars.get(i)));
+            }
         }
         double[] lapS = laps(changed);
-        for (int i = 0; i < lapS.length; i++) {
-            int at = entry.driven + i;
-            entry.gainS[at] = base[at] - lapS[i];
+        int next = 0;
+        for (Entry entry : entries) {
+            for (int i = entry.driven; i < to; i++) {
+                entry.gainS[i] = base[i] - lapS[next++];
+            }
+            entry.driven = Math.max(entry.driven, to);
         }
-        entry.driven = Math.max(entry.driven, to);
     }
 
     /** The drawn car with the change; where it makes no sense of that car, of the car as written. */
@@ -205,14 +220,20 @@ public final class Ranking {
     }
 
     private double[] laps(List<SetUp> cars) {
-        double[] mean = new double[cars.size()];
-        double[] lapS = new double[cars.size()];
         List<ResolvedCar> resolved =
                 cars.stream().map(car -> ResolvedCar.of(car, surface)).toList();
-        for (LapSolver lane : lanes) {
-            lane.lapTimes(resolved, 0, resolved.size(), lapS);
+        double[][] lapS = new double[lanes.size()][resolved.size()];
+        List<Runnable> tasks = new ArrayList<>();
+        for (int k = 0; k < lapS.length; k++) {
+            LapSolver lane = lanes.get(k);
+            double[] into = lapS[k];
+            tasks.add(() -> lane.lapTimes(resolved, 0, into.length, into));
+        }
+        together.accept(tasks);
+        double[] mean = new double[resolved.size()];
+        for (double[] ofLane : lapS) {
             for (int i = 0; i < mean.length; i++) {
-                mean[i] += lapS[i] / lanes.size();
+                mean[i] += ofLane[i] / lapS.length;
             }
         }
         return mean;

@@ -160,6 +160,21 @@ final class RankingTest {
     }
 
     @Test
+    void lanesDrivenAtOnceGiveTheSame() {
+        List<Candidate> candidates =
+                Candidates.of(car(), List.of(), Bounds.NONE).subList(0, 60);
+        List<Suggestion> inTurn = new Ranking(TRACK, TRACK.lanes(), DRAWS, 1).rank(car(), candidates);
+        List<Suggestion> atOnce = new Ranking(
+                        TRACK,
+                        TRACK.lanes(),
+                        DRAWS,
+                        1,
+                        tasks -> tasks.parallelStream().forEach(Runnable::run))
+                .rank(car(), candidates);
+        assertThat(atOnce).isEqualTo(inTurn);
+    }
+
+    @Test
     void boundsOfTheClassAreNeverBroken() {
         Bounds bounds = new Bounds(OptionalDouble.of(84), OptionalDouble.of(88), OptionalDouble.of(50), false);
         Build car = car();

@@ -100,7 +100,8 @@ public final class SuggestChanges {
     public Answer answer(Question question) {
         Build car = question.car();
         List<Candidate> candidates = Candidates.of(car, question.shelf(), question.bounds());
-        List<Suggestion> ranked = new Ranking(question.track(), question.lanes(), draws, 1).rank(car, candidates);
+        List<Suggestion> ranked =
+                new Ranking(question.track(), question.lanes(), draws, 1, SuggestChanges::atOnce).rank(car, candidates);
         double lapS = question.lanes().stream()
                 .mapToDouble(lane -> new LapSolver(question.track().cells(lane))
                         .solve(ResolvedCar.of(car.setUp(), question.track().surface()))
@@ -132,6 +133,11 @@ public final class SuggestChanges {
                 .stream()
                 .sorted(Comparator.comparingDouble((Sensitivity found) -> -Math.abs(found.lapS())))
                 .toList();
+    }
+
+    /** On all processors. */
+    private static void atOnce(List<Runnable> tasks) {
+        tasks.parallelStream().forEach(Runnable::run);
     }
 
     /** Of changes of the same kinds only the best is told: the next best is the same at another size. */
