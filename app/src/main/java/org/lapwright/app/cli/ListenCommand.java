@@ -21,7 +21,6 @@ import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
-import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.trial.session.TrialSettings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -115,15 +114,12 @@ final class ListenCommand implements Callable<Integer> {
             throw new BadInput("%s cannot be read: %s. What came before counts.".formatted(from, broken.getMessage()));
         }
         tellNews();
-        Progress progress = cutter.progress();
-        Session session = new Session(progress.session().runs().stream()
-                .filter(run -> !run.run().laps().isEmpty())
-                .toList());
-        if (session.runs(Side.BEFORE) == 0 || session.runs(Side.AFTER) == 0) {
+        Optional<Session> session = cutter.progress().comparable();
+        if (session.isEmpty()) {
             spec.commandLine().getErr().println("lapwright: only one side was driven, so there is nothing to compare.");
             return NOT_DRIVEN;
         }
-        print(out, session);
+        print(out, session.get());
         return 0;
     }
 

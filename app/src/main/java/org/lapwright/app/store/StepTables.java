@@ -124,9 +124,8 @@ final class StepTables {
     StoredHistory log(NewStep step, String request) {
         Names names = new Names(handle, at);
         Named car = names.car(step.car(), step.example());
-        Optional<StoredHistory> before = of(car, step.example());
-        requireOn(before, step.onto());
-        long parent = before.map(StoredHistory::present).orElseGet(() -> addFirst(car, step, names));
+        requireOn(car, step.example(), step.onto());
+        long parent = present(car).orElseGet(() -> addFirst(car, step, names));
         long setUp = names.addSetUp(car, Optional.of(setUpOf(parent)), step.kind(), step.words());
         long id = add(car, Optional.of(parent), setUp, step);
         putOn(car, step.example(), id, step.file(), Why.STEP, Optional.of(request));
@@ -147,12 +146,12 @@ final class StepTables {
         return add(car, Optional.empty(), names.presentSetUp(car), first);
     }
 
-    private static void requireOn(Optional<StoredHistory> before, OptionalLong onto) {
-        if (before.isPresent()
-                && (onto.isEmpty() || onto.getAsLong() != before.get().present())) {
-            throw new StaleBenchException(before.get());
+    private void requireOn(Named car, boolean example, OptionalLong onto) {
+        Optional<Long> present = present(car);
+        if (present.isPresent() && (onto.isEmpty() || onto.getAsLong() != present.get())) {
+            throw new StaleBenchException(of(car, example).orElseThrow());
         }
-        if (before.isEmpty() && onto.isPresent()) {
+        if (present.isEmpty() && onto.isPresent()) {
             throw new IllegalArgumentException("this car has no step number " + onto.getAsLong());
         }
     }
@@ -161,26 +160,25 @@ final class StepTables {
     StoredHistory putOn(String name, long from, long to, Why why, String request) {
         Names names = new Names(handle, at);
         Named car = names.car(name, false);
-        StoredHistory before = of(car, false)
-                .orElseThrow(() -> new IllegalArgumentException("nothing was logged for “%s” yet".formatted(name)));
-        requireOn(Optional.of(before), OptionalLong.of(from));
-        StoredStep step = before.steps().stream()
-                .filter(found -> found.id() == to)
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("this car has no step number " + to));
-        putOn(car, false, to, step.file(), why, Optional.of(request));
+        if (present(car).isEmpty()) {
+            throw new IllegalArgumentException("nothing was logged for “%s” yet".formatted(name));
+        }
+        requireOn(car, false, OptionalLong.of(from));
+        String file =
+                contentOf(car, to).orElseThrow(() -> new IllegalArgumentException("this car has no step number " + to));
+        putOn(car, false, to, file, why, Optional.of(request));
         return of(car, false).orElseThrow();
     }
 
     /** The numbers were measured anew: for a car with steps, that is one more of them. */
     void measured(Named car, KeptFile file) {
-        Optional<StoredHistory> before = of(car, file.example());
-        if (before.isEmpty()) {
+        Optional<Long> parent = present(car);
+        if (parent.isEmpty()) {
             return;
         }
         NewStep step = new NewStep(
                 car.name(),
-                OptionalLong.of(before.get().present()),
+                OptionalLong.of(parent.get()),
                 file.text(),
                 "measured",
                 "measured anew",
@@ -188,8 +186,7 @@ final class StepTables {
                 file.text(),
                 file.example(),
                 file.savedAt());
-        long parent = before.get().present();
-        addOnBench(car, add(car, Optional.of(parent), setUpOf(parent), step), Why.STEP);
+        addOnBench(car, add(car, parent, setUpOf(parent.get()), step), Why.STEP);
     }
 
     /** The step on the car, if it was logged with these words and not driven yet. */
@@ -204,11 +201,16 @@ final class StepTables {
 
     /** What was logged was driven and did not stay. */
     void takeOff(Named car, boolean example, Undriven step) {
-        String file = handle.createQuery("SELECT content FROM car_step WHERE id = :id")
-                .bind("id", step.parent())
-                .mapTo(String.class)
-                .one();
+        String file = contentOf(car, step.parent()).orElseThrow();
         putOn(car, example, step.parent(), file, Why.VERDICT, Optional.empty());
+    }
+
+    private Optional<String> contentOf(Named car, long step) {
+        return handle.createQuery("SELECT content FROM car_step WHERE id = :id AND car_id = :car")
+                .bind("id", step)
+                .bind("car", car.id())
+                .mapTo(String.class)
+                .findOne();
     }
 
     private void putOn(Named car, boolean example, long step, String file, Why why, Optional<String> request) {
@@ -216,7 +218,7 @@ final class StepTables {
         new FileTables(handle)
                 .add(car, setUpOf(step), new KeptFile(Kind.CAR, car.name(), file, example, Intake.instant(at)), at);
         request.ifPresent(key -> handle.createUpdate(
-                        "INSERT INTO bench_request (request, on_bench_id, used_at)" + " VALUES (:request, :row, :at)")
+                        "INSERT INTO bench_request (request, on_bench_id, used_at) VALUES (:request, :row, :at)")
                 .bind("request", key)
                 .bind("row", row)
                 .bind("at", at)

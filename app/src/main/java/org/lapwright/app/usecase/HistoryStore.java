@@ -72,7 +72,7 @@ public interface HistoryStore {
      *
      * @param id its number
      * @param parent the step it was made from; empty for the first
-     * @param kind kind of change, {@code first} for the first
+     * @param kind kind of change, {@code first} for the first, {@code measured} where only its numbers were measured anew
      * @param words what was done, as it was said
      * @param change what was given for it, as JSON; empty for the first
      * @param file the whole car file after it

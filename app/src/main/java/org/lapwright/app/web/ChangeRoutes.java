@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.ChangeJson;
-import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.HistoryStore.StaleBenchException;
 import org.lapwright.app.usecase.HistoryStore.StoredHistory;
 import org.lapwright.app.usecase.KeptFile;
@@ -71,7 +70,7 @@ final class ChangeRoutes {
             pages.show(
                     context,
                     "bench/change/kinds.jte",
-                    new ChangePage.Choice(shell, car.kept().name(), ChangeKind.loggable()));
+                    new ChangePage.Choice(shell, car.kept().name(), List.of(ChangeKind.values())));
             return;
         }
         String track = Optional.ofNullable(context.queryParam("track")).orElseGet(this::usualTrack);
@@ -95,7 +94,6 @@ final class ChangeRoutes {
         Fields fields = new Fields(context.formParamMap());
         Car car = car(fields.text("name"));
         ChangeKind kind = ChangeKind.find(fields.text("kind"))
-                .filter(found -> found != ChangeKind.MEASURED)
                 .orElseThrow(() -> new Problem(
                         404,
                         "There is no such kind of change.",
@@ -196,11 +194,7 @@ final class ChangeRoutes {
     }
 
     private Optional<Track> track(String name) {
-        return name.isBlank()
-                ? Optional.empty()
-                : garage.track(name)
-                        .flatMap(kept -> TrackFile.read(kept.text()).accepted())
-                        .map(TrackFile::track);
+        return name.isBlank() ? Optional.empty() : Forms.track(garage, name);
     }
 
     private Car car(@org.jspecify.annotations.Nullable String name) {

@@ -2,9 +2,7 @@ package org.lapwright.app.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.security.SecureRandom;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.usecase.KeptComparison;
@@ -36,8 +34,6 @@ import org.lapwright.core.trial.session.TrialSettings;
  * with a script the browser takes only the part it needs from it.
  */
 final class CompareRoutes {
-    private static final SecureRandom RANDOM = new SecureRandom();
-
     private final UseCases useCases;
     private final Pages pages;
     private final CompareReader reader;
@@ -53,8 +49,8 @@ final class CompareRoutes {
         boolean example = context.queryParamMap().containsKey("example");
         CompareForm form = example
                 ? CompareForm.filled(
-                        Assets.text("/web/example-before.txt"), Assets.text("/web/example-after.txt"), freshKey())
-                : CompareForm.empty(freshKey()).about(asked(context, "car"), asked(context, "change"));
+                        Assets.text("/web/example-before.txt"), Assets.text("/web/example-after.txt"), Forms.freshKey())
+                : CompareForm.empty(Forms.freshKey()).about(asked(context, "car"), asked(context, "change"));
         Comparison comparison = reader.read(form);
         show(
                 context,
@@ -70,7 +66,7 @@ final class CompareRoutes {
             throw Problem.wrongType("application/x-www-form-urlencoded");
         }
         Fields fields = new Fields(context.formParamMap());
-        CompareForm form = CompareForm.from(fields, freshKey());
+        CompareForm form = CompareForm.from(fields, Forms.freshKey());
         String[] wish = fields.text("do", "look").split("-", 2);
         String about = wish.length > 1 ? wish[1] : "";
         switch (wish[0]) {
@@ -254,11 +250,5 @@ final class CompareRoutes {
     private static String asSentence(IllegalArgumentException wrong) {
         String message = String.valueOf(wrong.getMessage());
         return Character.toUpperCase(message.charAt(0)) + message.substring(1) + ".";
-    }
-
-    private static String freshKey() {
-        byte[] key = new byte[16];
-        RANDOM.nextBytes(key);
-        return HexFormat.of().formatHex(key);
     }
 }

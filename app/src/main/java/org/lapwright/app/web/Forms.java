@@ -10,13 +10,15 @@ import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
+import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.core.track.Track;
 
 /** What the pages with forms about a car have in common. */
 final class Forms {
     private static final SecureRandom RANDOM = new SecureRandom();
-    private static final int KEY_BYTES = 12;
+    private static final int KEY_BYTES = 16;
 
     private Forms() {}
 
@@ -70,6 +72,13 @@ final class Forms {
                         404,
                         "There is no car of that name on the bench.",
                         "All cars with numbers are under Bench. Nothing is lost."));
+    }
+
+    /** The track under a name, if there is one whose file can be read. */
+    static Optional<Track> track(OwnGarage garage, String name) {
+        return garage.track(name)
+                .flatMap(kept -> TrackFile.read(kept.text()).accepted())
+                .map(TrackFile::track);
     }
 
     /** What its file says. */

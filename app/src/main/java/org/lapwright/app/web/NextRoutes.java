@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.files.garage.CarFile;
-import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.advice.SuggestChanges.Question;
@@ -40,9 +39,7 @@ final class NextRoutes {
             return NextPage.without(shell, cars, "", tracks, "", "");
         }
         CarFile file = Forms.readable(Forms.car(garage, car));
-        Optional<Track> course = garage.track(track)
-                .flatMap(kept -> TrackFile.read(kept.text()).accepted())
-                .map(TrackFile::track);
+        Optional<Track> course = Forms.track(garage, track);
         if (course.isEmpty()) {
             return NextPage.without(
                     shell, cars, car, tracks, track, "The track “%s” cannot be read; Track says why.".formatted(track));

@@ -20,7 +20,7 @@ record Effort(double minutes, boolean reversible) {
             case MOTOR_FITTED -> new Effort(20, true);
             case MAGNET_FITTED, MAGNET_REMOVED -> new Effort(4, true);
             case TRACK_WIDTH -> new Effort(8, true);
-            case BODY_FLOAT, BRAID_FITTED, OILED, NOTED, FRONT_GAP, MEASURED -> new Effort(5, true);
+            case BODY_FLOAT, BRAID_FITTED, OILED, NOTED, FRONT_GAP -> new Effort(5, true);
             case MOTOR_BEDDED -> new Effort(30, false);
         };
     }

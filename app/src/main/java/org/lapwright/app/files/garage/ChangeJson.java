@@ -59,7 +59,7 @@ public final class ChangeJson {
             return FileReading.refused(Problem.ofWhole(
                     "kind is " + JsonSection.shown(json.path(KIND)),
                     "It must be one of "
-                            + ChangeKind.loggable().stream()
+                            + java.util.Arrays.stream(ChangeKind.values())
                                     .map(ChangeKind::code)
                                     .toList()));
         }

@@ -71,12 +71,7 @@ public final class SuggestChanges {
      * @param lapsToProve laps on both sides together; empty when it cannot be proved in an evening
      */
     public record Advice(
-            Suggestion suggestion, String words, String why, Optional<String> caution, OptionalInt lapsToProve) {
-        /** Whether it is worth the evening: likely faster, by more than nothing. */
-        public boolean isWorthwhile() {
-            return suggestion.gainS() > WORTH_S && suggestion.chance() > SURE;
-        }
-    }
+            Suggestion suggestion, String words, String why, Optional<String> caution, OptionalInt lapsToProve) {}
 
     /**
      * The advice.
@@ -110,9 +105,8 @@ public final class SuggestChanges {
                 .orElseThrow();
         List<Advice> advice = new ArrayList<>();
         for (Suggestion suggestion : ranked) {
-            Advice told = advice(question, suggestion, lapS);
-            if (told.isWorthwhile() && isNews(advice, suggestion) && isMoreThanItsParts(ranked, suggestion)) {
-                advice.add(told);
+            if (isWorthwhile(suggestion) && isNews(advice, suggestion) && isMoreThanItsParts(ranked, suggestion)) {
+                advice.add(advice(question, suggestion, lapS));
             }
         }
         return new Answer(lapS, advice, candidates.size());
@@ -138,6 +132,11 @@ public final class SuggestChanges {
     /** On all processors. */
     private static void atOnce(List<Runnable> tasks) {
         tasks.parallelStream().forEach(Runnable::run);
+    }
+
+    /** Whether it is worth the evening: likely faster, by more than nothing. */
+    private static boolean isWorthwhile(Suggestion suggestion) {
+        return suggestion.gainS() > WORTH_S && suggestion.chance() > SURE;
     }
 
     /** Of changes of the same kinds only the best is told: the next best is the same at another size. */

@@ -68,10 +68,7 @@ public final class DriveLive {
     /** The verdict so far; empty until both sides have laps. */
     public Optional<Verdict> verdict(Drive drive) {
         Progress progress = Progress.of(drive);
-        Session session = driven(progress);
-        return laps(session, Side.BEFORE) == 0 || laps(session, Side.AFTER) == 0
-                ? Optional.empty()
-                : Optional.of(judgeChange.judge(session, settings(drive, progress)));
+        return progress.comparable().map(session -> judgeChange.judge(session, settings(drive, progress)));
     }
 
     /**
@@ -81,10 +78,9 @@ public final class DriveLive {
      */
     public SavedComparison keep(Drive drive, String requestKey) {
         Progress progress = Progress.of(drive);
-        Session session = driven(progress);
-        if (laps(session, Side.BEFORE) == 0 || laps(session, Side.AFTER) == 0) {
-            throw new IllegalArgumentException("both before and after need laps before this can be kept");
-        }
+        Session session = progress.comparable()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("both before and after need laps before this can be kept"));
         NewDrive fixed = drive.fixed();
         TrialSettings settings = settings(drive, progress);
         Verdict verdict = judgeChange.judge(session, settings);
@@ -103,24 +99,10 @@ public final class DriveLive {
         return saved;
     }
 
-    /** Runs without a lap are none. */
-    private static Session driven(Progress progress) {
-        return new Session(progress.session().runs().stream()
-                .filter(run -> !run.run().laps().isEmpty())
-                .toList());
-    }
-
     private TrialSettings settings(Drive drive, Progress progress) {
         return TrialSettings.DEFAULT
                 .withPlan(drive.fixed().plan())
                 .withPrior(knownDriver.prior())
                 .withHandTimed(progress.handTimed());
-    }
-
-    private static int laps(Session session, Side side) {
-        return session.runs().stream()
-                .filter(run -> run.side() == side)
-                .mapToInt(run -> run.run().laps().size())
-                .sum();
     }
 }

@@ -1,5 +1,6 @@
 package org.lapwright.app.usecase.run;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.core.trial.session.RunPlan;
@@ -30,6 +31,15 @@ public record Progress(
         Reckoning reckoning = new Reckoning(drive.fixed());
         drive.events().forEach(reckoning::take);
         return reckoning.progress();
+    }
+
+    /** The runs that have laps, if there are some on both sides: what can be judged. */
+    public Optional<Session> comparable() {
+        Session driven = new Session(session.runs().stream()
+                .filter(run -> !run.run().laps().isEmpty())
+                .toList());
+        boolean both = driven.runs(Side.BEFORE) > 0 && driven.runs(Side.AFTER) > 0;
+        return both ? Optional.of(driven) : Optional.empty();
     }
 
     /** Whether the run has all its laps, so that the car can be made ready for the next one. */

@@ -14,7 +14,6 @@ import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.laps.pass.PassClock;
 import org.lapwright.core.laps.pass.PassCounter;
-import org.lapwright.core.laps.pass.PassCounter.CountedLap;
 import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
@@ -33,7 +32,6 @@ final class Reckoning {
     private List<TimedLap> laps = new ArrayList<>();
     private List<Overrule> words = new ArrayList<>();
     private int warmUp;
-    private int counted;
     private boolean cameOff;
     private boolean handTimed;
     private OptionalDouble lastS = OptionalDouble.empty();
@@ -60,13 +58,12 @@ final class Reckoning {
     }
 
     private void lap() {
-        List<CountedLap> all = counter.laps();
-        CountedLap lap = all.get(counted++);
-        lastS = OptionalDouble.of(lap.seconds());
+        double seconds = counter.lastLap().seconds();
+        lastS = OptionalDouble.of(seconds);
         if (warmUp < fixed.warmUp()) {
             warmUp++;
         } else {
-            laps.add(new TimedLap(laps.size() + 1, lap.seconds()));
+            laps.add(new TimedLap(laps.size() + 1, seconds));
             if (cameOff) {
                 words.add(new Overrule(laps.size(), LapKind.OFF, CAME_OFF));
             }
@@ -83,7 +80,6 @@ final class Reckoning {
             words = new ArrayList<>();
             counter = newCounter();
             warmUp = 0;
-            counted = 0;
             cameOff = false;
             lastS = OptionalDouble.empty();
         }

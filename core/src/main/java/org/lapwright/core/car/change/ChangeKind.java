@@ -129,9 +129,7 @@ public enum ChangeKind {
             "Something else",
             Asks::noted,
             OtherChange.Noted::of,
-            "The numbers stay as they are; only laps show what this does."),
-    /** The numbers measured anew, on the bench's own form. */
-    MEASURED("measured", "Measured anew", before -> List.of(), ChangeKind::notHere, Unforeseen.NOTHING);
+            "The numbers stay as they are; only laps show what this does.");
 
     private final String code;
     private final String label;
@@ -209,18 +207,9 @@ public enum ChangeKind {
         return unforeseen.isEmpty() ? Optional.empty() : Optional.of(unforeseen);
     }
 
-    /** Those that can be logged by their own form, in the order in which they are offered. */
-    public static List<ChangeKind> loggable() {
-        return Arrays.stream(values()).filter(kind -> kind != MEASURED).toList();
-    }
-
     /** The kind with this word; empty for one that this version does not know. */
     public static Optional<ChangeKind> find(String code) {
         return Arrays.stream(values()).filter(kind -> kind.code.equals(code)).findFirst();
-    }
-
-    private static Change notHere(Values values) {
-        throw new IllegalArgumentException("numbers are measured anew on the bench's form, not logged as a change");
     }
 
     /** Not in the enum's own body, because its constants cannot see the enum's fields before they are made. */

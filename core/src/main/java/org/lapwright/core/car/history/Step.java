@@ -1,7 +1,6 @@
 package org.lapwright.core.car.history;
 
 import java.util.OptionalLong;
-import org.lapwright.core.car.change.Build;
 
 /**
  * One set-up in a car's history.
@@ -11,6 +10,5 @@ import org.lapwright.core.car.change.Build;
  * @param kind which kind of change made it, as {@link org.lapwright.core.car.change.ChangeKind#code}; a newer version may know
  *     more of them
  * @param words what was done, as it was said when it was logged
- * @param build the car since
  */
-public record Step(long id, OptionalLong parent, String kind, String words, Build build) {}
+public record Step(long id, OptionalLong parent, String kind, String words) {}

@@ -105,6 +105,18 @@ public final class PassCounter {
         return List.copyOf(laps);
     }
 
+    /**
+     * The lap that ended last.
+     *
+     * @throws IllegalStateException if none has ended yet
+     */
+    public CountedLap lastLap() {
+        if (laps.isEmpty()) {
+            throw new IllegalStateException("no lap has ended yet");
+        }
+        return laps.get(laps.size() - 1);
+    }
+
     /** Whether a lap is under way. */
     public boolean isOpen() {
         return open;

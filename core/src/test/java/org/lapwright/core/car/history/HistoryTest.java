@@ -63,10 +63,10 @@ final class HistoryTest {
     }
 
     private static Step first(long id) {
-        return new Step(id, OptionalLong.empty(), "first", "", CAR);
+        return new Step(id, OptionalLong.empty(), "first", "");
     }
 
     private static Step made(long id, long parent) {
-        return new Step(id, OptionalLong.of(parent), "noted", "something", CAR);
+        return new Step(id, OptionalLong.of(parent), "noted", "something");
     }
 }

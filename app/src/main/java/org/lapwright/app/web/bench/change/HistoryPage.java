@@ -5,9 +5,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalLong;
-import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.usecase.HistoryStore.StoredHistory;
 import org.lapwright.app.usecase.HistoryStore.StoredStep;
 import org.lapwright.app.usecase.bench.LogChange;
@@ -74,25 +71,11 @@ public record HistoryPage(
         return BenchPage.encoded(car);
     }
 
-    /** The tree of a history; a step whose file this version cannot read keeps the car of the one before it. */
-    static History tree(StoredHistory history) {
-        List<Step> steps = new ArrayList<>();
-        for (StoredStep stored : history.steps()) {
-            Optional<Step> read = CarFile.read(stored.file())
-                    .accepted()
-                    .map(file -> new Step(stored.id(), stored.parent(), stored.kind(), stored.words(), file.build()));
-            steps.add(read.orElseGet(() -> new Step(
-                    stored.id(), stored.parent(), stored.kind(), stored.words(), before(steps, stored.parent()))));
-        }
+    private static History tree(StoredHistory history) {
+        List<Step> steps = history.steps().stream()
+                .map(stored -> new Step(stored.id(), stored.parent(), stored.kind(), stored.words()))
+                .toList();
         return new History(steps, history.present());
-    }
-
-    private static org.lapwright.core.car.change.Build before(List<Step> steps, OptionalLong parent) {
-        return steps.stream()
-                .filter(step -> parent.isPresent() && step.id() == parent.getAsLong())
-                .map(Step::build)
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("the first set-up of this car cannot be read"));
     }
 
     private static StoredStep step(StoredHistory history, long id) {
