@@ -10,6 +10,7 @@ import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.capture.TimingSource;
 import org.lapwright.app.usecase.physics.ForecastLap;
@@ -62,9 +63,10 @@ public final class Commands {
      * @param workOutNumbers what a set-up works out to
      * @param forecastLap the best lap that it could do, and how sure that is
      * @param suggestChanges which change is worth trying
+     * @param learnCar what laps tell of the car
      */
     public record PhysicsQuestions(
-            WorkOutNumbers workOutNumbers, ForecastLap forecastLap, SuggestChanges suggestChanges) {}
+            WorkOutNumbers workOutNumbers, ForecastLap forecastLap, SuggestChanges suggestChanges, LearnCar learnCar) {}
 
     /**
      * Commands that answer by these use cases.
@@ -89,6 +91,7 @@ public final class Commands {
         commandLine.addSubcommand(new NumbersCommand(physics.workOutNumbers()));
         commandLine.addSubcommand(new PredictCommand(physics.forecastLap()));
         commandLine.addSubcommand(new SuggestCommand(physics.suggestChanges()));
+        commandLine.addSubcommand(new FitCommand(physics.learnCar()));
         commandLine.addSubcommand(new LadderCommand(openGarage));
         commandLine.addSubcommand(new ExplainCommand(glossary));
         commandLine.setExecutionExceptionHandler((failure, command, parsed) -> tell(failure, command));

@@ -14,6 +14,7 @@ import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
@@ -25,6 +26,7 @@ import org.lapwright.app.usecase.run.DriveLive;
 import org.lapwright.app.web.BenchCases;
 import org.lapwright.app.web.PhysicsCases;
 import org.lapwright.app.web.UseCases;
+import org.lapwright.core.fit.CarFit;
 import org.lapwright.core.prediction.LapForecaster;
 
 /** Puts the rooms together, by hand. */
@@ -48,6 +50,7 @@ final class Wiring {
     private final PredictLap predictLap = new PredictLap();
     private final ForecastLap forecastLap = new ForecastLap(FOR_A_PAGE);
     private final SuggestChanges suggestChanges = new SuggestChanges(ADVICE_DRAWS);
+    private final LearnCar learnCar = new LearnCar(CarFit.Settings.USUAL);
     private final Glossary glossary = new Glossary();
 
     Wiring(Map<String, String> environment) {
@@ -59,7 +62,7 @@ final class Wiring {
     }
 
     Commands.PhysicsQuestions physicsQuestions() {
-        return new Commands.PhysicsQuestions(workOutNumbers, new ForecastLap(FOR_A_COMMAND), suggestChanges);
+        return new Commands.PhysicsQuestions(workOutNumbers, new ForecastLap(FOR_A_COMMAND), suggestChanges, learnCar);
     }
 
     Glossary glossary() {

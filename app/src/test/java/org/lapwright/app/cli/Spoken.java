@@ -13,9 +13,11 @@ import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
+import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
+import org.lapwright.core.fit.CarFit;
 import org.lapwright.core.prediction.LapForecaster;
 
 /**
@@ -42,7 +44,8 @@ record Spoken(int status, String out, String err) {
                         new Commands.PhysicsQuestions(
                                 new WorkOutNumbers(),
                                 new ForecastLap(LapForecaster.Settings.USUAL),
-                                new SuggestChanges(40)),
+                                new SuggestChanges(40),
+                                new LearnCar(CarFit.Settings.USUAL)),
                         new Glossary(),
                         garage,
                         "1.2.3")
