@@ -103,7 +103,7 @@ final class SuggestCommand implements Callable<Integer> {
         try {
             List<Lane> lanes = lane == null ? course.lanes() : List.of(course.requireLane(lane));
             Bounds bounds = new Bounds(given(leastMass), given(mostMass), given(mostWidth), !noMagnet);
-            return suggestChanges.answer(new Question(build, course, lanes, parts, bounds, Proof.USUAL));
+            return suggestChanges.answer(new Question(build, course, lanes, parts, bounds, Proof.USUAL, List.of()));
         } catch (IllegalArgumentException impossible) {
             throw new BadInput(impossible.getMessage() + ".");
         }

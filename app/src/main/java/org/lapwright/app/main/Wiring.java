@@ -3,6 +3,8 @@ package org.lapwright.app.main;
 import java.time.Clock;
 import java.util.Map;
 import org.lapwright.app.cli.Commands;
+import org.lapwright.app.files.garage.CarFile;
+import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.store.DataFolder;
 import org.lapwright.app.store.SqliteGarage;
 import org.lapwright.app.usecase.DescribeLaps;
@@ -15,6 +17,7 @@ import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.usecase.advice.LearnCar;
+import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
@@ -41,6 +44,10 @@ final class Wiring {
 
     /** The finalists are tried on so many cars. */
     private static final int ADVICE_DRAWS = 200;
+
+    private static final OwnLaps.Reader READER = new OwnLaps.Reader(
+            text -> CarFile.read(text).accepted().map(CarFile::setUp),
+            text -> TrackFile.read(text).accepted().map(TrackFile::track));
 
     private final Map<String, String> environment;
     private final Clock clock = Clock.systemUTC();
@@ -102,6 +109,7 @@ final class Wiring {
                         new LogChange(garage, clock),
                         new ForeseeChange(FOR_A_CHANGE),
                         suggestChanges,
+                        new OwnLaps(garage, knownDriver, learnCar, READER),
                         new DriveLive(garage, judgeChange, keepComparison, knownDriver, clock)));
     }
 }

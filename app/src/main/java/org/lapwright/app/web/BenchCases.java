@@ -1,5 +1,6 @@
 package org.lapwright.app.web;
 
+import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
@@ -11,7 +12,12 @@ import org.lapwright.app.usecase.run.DriveLive;
  * @param logChange log it, undo it, go back
  * @param foreseeChange what it brings
  * @param suggestChanges what to try next
+ * @param ownLaps what the laps kept tell of a car
  * @param driveLive does it help, while the car runs
  */
 public record BenchCases(
-        LogChange logChange, ForeseeChange foreseeChange, SuggestChanges suggestChanges, DriveLive driveLive) {}
+        LogChange logChange,
+        ForeseeChange foreseeChange,
+        SuggestChanges suggestChanges,
+        OwnLaps ownLaps,
+        DriveLive driveLive) {}

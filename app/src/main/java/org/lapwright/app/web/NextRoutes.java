@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.advice.SuggestChanges.Question;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.web.next.LearnedPage;
 import org.lapwright.app.web.next.NextPage;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.app.web.view.Shell.Tab;
@@ -17,11 +19,13 @@ import org.lapwright.core.track.Track;
 final class NextRoutes {
     private final OwnGarage garage;
     private final SuggestChanges suggestChanges;
+    private final OwnLaps ownLaps;
     private final Pages pages;
 
     NextRoutes(UseCases useCases, Pages pages) {
         this.garage = useCases.physics().garage();
         this.suggestChanges = useCases.bench().suggestChanges();
+        this.ownLaps = useCases.bench().ownLaps();
         this.pages = pages;
     }
 
@@ -41,19 +45,57 @@ final class NextRoutes {
         CarFile file = Forms.readable(Forms.car(garage, car));
         Optional<Track> course = Forms.track(garage, track);
         if (course.isEmpty()) {
-            return NextPage.without(
-                    shell, cars, car, tracks, track, "The track “%s” cannot be read; Track says why.".formatted(track));
+            return NextPage.without(shell, cars, car, tracks, track, unreadable(track));
         }
         try {
-            Question question = Question.of(file.build(), course.get());
+            Optional<OwnLaps.Answer> learned = ownLaps.learn(car, file.setUp(), course.get());
+            Question question = Question.of(file.build(), course.get())
+                    .on(learned.map(answer -> answer.learned().draws()).orElse(List.of()));
             return NextPage.of(
                     shell,
                     new NextPage.Choice(cars, car, tracks, track),
+                    learned.map(answer -> answer.learned().diagnosis().paces()).orElse(0),
                     suggestChanges.answer(question),
                     suggestChanges.sensitivities(question));
         } catch (IllegalArgumentException impossible) {
             return NextPage.without(shell, cars, car, tracks, track, Forms.sentence(impossible));
         }
+    }
+
+    void learned(Context context) {
+        List<String> cars = garage.cars().stream().map(KeptFile::name).toList();
+        List<String> tracks = garage.tracks().stream().map(KeptFile::name).toList();
+        String car = chosen(context, "car", cars);
+        String track = chosen(context, "track", tracks);
+        Shell shell = pages.shell("What the laps tell of the car", Tab.NEXT);
+        NextPage.Choice choice = new NextPage.Choice(cars, car, tracks, track);
+        pages.show(context, "next/learned.jte", learnedPage(shell, choice));
+    }
+
+    private LearnedPage learnedPage(Shell shell, NextPage.Choice choice) {
+        if (choice.cars().isEmpty() || choice.tracks().isEmpty()) {
+            return LearnedPage.without(shell, choice, "");
+        }
+        CarFile file = Forms.readable(Forms.car(garage, choice.car()));
+        Optional<Track> course = Forms.track(garage, choice.track());
+        if (course.isEmpty()) {
+            return LearnedPage.without(shell, choice, unreadable(choice.track()));
+        }
+        try {
+            return ownLaps.learn(choice.car(), file.setUp(), course.get())
+                    .map(answer -> LearnedPage.of(shell, choice, answer))
+                    .orElseGet(() -> LearnedPage.without(
+                            shell,
+                            choice,
+                            "No laps of “%s” on “%s” are kept of which it is known what was driven. Drive a run, or keep a comparison."
+                                    .formatted(choice.car(), choice.track())));
+        } catch (IllegalArgumentException impossible) {
+            return LearnedPage.without(shell, choice, Forms.sentence(impossible));
+        }
+    }
+
+    private static String unreadable(String track) {
+        return "The track “%s” cannot be read; Track says why.".formatted(track);
     }
 
     /** The one asked for, or the first: the page is of use at once. */

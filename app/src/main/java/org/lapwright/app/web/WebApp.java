@@ -127,7 +127,9 @@ public final class WebApp implements AutoCloseable {
         routes.post("/run", run::begin);
         routes.post("/run/press", run::press);
         routes.post("/api/passes", run::passes);
-        routes.get("/next", new NextRoutes(useCases, pages)::show);
+        NextRoutes next = new NextRoutes(useCases, pages);
+        routes.get("/next", next::show);
+        routes.get("/next/learned", next::learned);
         routes.get("/words", words::all);
         routes.get("/words/{word}", words::one);
         routes.get("/track", track::show);

@@ -48,6 +48,7 @@ class AccessibilityTest {
             "/run",
             "/bench/sheet?name=magnet",
             "/next?car=magnet&track=Shed+loop",
+            "/next/learned?car=Greenshank&track=Shed+loop",
             "/bench/change?name=magnet&kind=ballast-added",
             "/bench/compare?name=magnet&with=plain");
 

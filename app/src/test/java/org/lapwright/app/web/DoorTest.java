@@ -30,6 +30,7 @@ class DoorTest {
             "/bench/sheet?name=plain",
             "/bench/sheet.csv?name=plain",
             "/next",
+            "/next/learned?car=Greenshank&track=Shed+loop",
             "/bench/compare?name=plain",
             "/kept",
             "/kept/1",

@@ -42,4 +42,32 @@ class NextRoutesTest {
             assertThat(new Visitor(stage).get("/next?track=nowhere").body()).contains("cannot be read");
         }
     }
+
+    /** The example garage has laps of cars that are on file: what they tell is told, and the advice stands on it. */
+    @Test
+    void whatTheLapsTellIsTold() {
+        try (Stage stage = new Stage().withExampleGarage().withBench()) {
+            Visitor visitor = new Visitor(stage);
+            String told =
+                    visitor.get("/next/learned?car=Greenshank&track=Shed+loop").body();
+            assertThat(told)
+                    .contains("Learned from", "Driver's share of the best lap", "What it can do now", "split R̂");
+            assertThat(visitor.get("/next?car=Greenshank&track=Shed+loop").body())
+                    .contains("of its runs leave them", "/next/learned?car=Greenshank");
+        }
+    }
+
+    @Test
+    void withoutLapsItSaysWhatIsMissing() {
+        try (Stage stage = new Stage().withBench()) {
+            Visitor visitor = new Visitor(stage);
+            assertThat(visitor.get("/next/learned?car=plain&track=Shed+loop").body())
+                    .contains("No laps of “plain” on “Shed loop”");
+            assertThat(visitor.get("/next/learned?car=nobody").statusCode()).isEqualTo(404);
+            assertThat(visitor.get("/next/learned?track=nowhere").body()).contains("cannot be read");
+        }
+        try (Stage stage = new Stage()) {
+            assertThat(new Visitor(stage).get("/next/learned").body()).contains("Here will stand what your laps tell");
+        }
+    }
 }

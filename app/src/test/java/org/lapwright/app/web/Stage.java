@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.Reference;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.DescribeLaps;
@@ -16,6 +17,8 @@ import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.advice.LearnCar;
+import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
@@ -24,6 +27,7 @@ import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.core.fit.CarFit;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.prediction.LapForecaster;
 import org.lapwright.core.trial.session.Session;
@@ -62,6 +66,17 @@ final class Stage implements AutoCloseable {
                                 new LogChange(garage, CLOCK),
                                 new ForeseeChange(FEW_DRAWS),
                                 new SuggestChanges(12),
+                                new OwnLaps(
+                                        garage,
+                                        knownDriver,
+                                        new LearnCar(new CarFit.Settings(2, 500, 100, 0.9, 1)),
+                                        new OwnLaps.Reader(
+                                                text -> CarFile.read(text)
+                                                        .accepted()
+                                                        .map(CarFile::setUp),
+                                                text -> TrackFile.read(text)
+                                                        .accepted()
+                                                        .map(TrackFile::track))),
                                 new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK))))
                 .start(port);
     }

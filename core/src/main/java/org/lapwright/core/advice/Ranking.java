@@ -118,6 +118,11 @@ public final class Ranking {
      * @throws IllegalArgumentException if the car does not get round, or hardly any car drawn within its doubts makes sense
      */
     public List<Suggestion> rank(Build car, List<Candidate> candidates) {
+        return rank(car, candidates, drawn(car));
+    }
+
+    /** The car as written, and cars drawn from what is known of it. */
+    private List<SetUp> drawn(Build car) {
         SetUpDoubt doubt = new SetUpDoubt(car.setUp());
         List<SetUp> cars = new ArrayList<>();
         cars.add(car.setUp());
@@ -128,6 +133,19 @@ public final class Ranking {
                     })
                     .drawn());
         }
+        return cars;
+    }
+
+    /**
+     * The same on cars that were drawn elsewhere, such as from what laps leave.
+     *
+     * @param car as it is written
+     * @param candidates what could be done to it
+     * @param cars as it may be, all alike likely; the first must get round
+     * @return as above
+     * @throws IllegalArgumentException as above
+     */
+    public List<Suggestion> rank(Build car, List<Candidate> candidates, List<SetUp> cars) {
         double[] base = laps(cars);
         if (!Double.isFinite(base[0])) {
             throw new IllegalArgumentException("the car does not get round as it is; predict says where it is stuck");

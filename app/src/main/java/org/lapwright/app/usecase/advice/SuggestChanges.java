@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.core.advice.Bounds;
 import org.lapwright.core.advice.Candidate;
@@ -14,6 +15,7 @@ import org.lapwright.core.advice.Ranking;
 import org.lapwright.core.advice.Reason;
 import org.lapwright.core.advice.Sensitivity;
 import org.lapwright.core.advice.Suggestion;
+import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
 import org.lapwright.core.dynamics.LapSolver;
@@ -47,17 +49,31 @@ public final class SuggestChanges {
      * @param shelf changes that the parts on the shelf allow
      * @param bounds rules of the owner's class
      * @param proof how the driver's laps scatter
+     * @param learned cars as its laps leave it, all alike likely; empty when only the numbers of its file are known
      */
-    public record Question(Build car, Track track, List<Lane> lanes, List<Change> shelf, Bounds bounds, Proof proof) {
+    public record Question(
+            Build car,
+            Track track,
+            List<Lane> lanes,
+            List<Change> shelf,
+            Bounds bounds,
+            Proof proof,
+            List<SetUp> learned) {
         /** Copies the lists. */
         public Question {
             lanes = List.copyOf(lanes);
             shelf = List.copyOf(shelf);
+            learned = List.copyOf(learned);
+        }
+
+        /** The same on cars as laps leave it. */
+        public Question on(List<SetUp> cars) {
+            return new Question(car, track, lanes, shelf, bounds, proof, cars);
         }
 
         /** About all lanes of a track, with nothing on the shelf and a driver of whom nothing is known. */
         public static Question of(Build car, Track track) {
-            return new Question(car, track, track.lanes(), List.of(), Bounds.NONE, Proof.USUAL);
+            return new Question(car, track, track.lanes(), List.of(), Bounds.NONE, Proof.USUAL, List.of());
         }
     }
 
@@ -95,8 +111,10 @@ public final class SuggestChanges {
     public Answer answer(Question question) {
         Build car = question.car();
         List<Candidate> candidates = Candidates.of(car, question.shelf(), question.bounds());
-        List<Suggestion> ranked =
-                new Ranking(question.track(), question.lanes(), draws, 1, SuggestChanges::atOnce).rank(car, candidates);
+        Ranking ranking = new Ranking(question.track(), question.lanes(), draws, 1, SuggestChanges::atOnce);
+        List<Suggestion> ranked = question.learned().isEmpty()
+                ? ranking.rank(car, candidates)
+                : ranking.rank(car, candidates, spread(question.learned()));
         double lapS = question.lanes().stream()
                 .mapToDouble(lane -> new LapSolver(question.track().cells(lane))
                         .solve(ResolvedCar.of(car.setUp(), question.track().surface()))
@@ -126,6 +144,14 @@ public final class SuggestChanges {
                         settings)
                 .stream()
                 .sorted(Comparator.comparingDouble((Sensitivity found) -> -Math.abs(found.lapS())))
+                .toList();
+    }
+
+    /** As many as are asked for, evenly from all. */
+    private List<SetUp> spread(List<SetUp> learned) {
+        int count = Math.min(draws, learned.size());
+        return IntStream.range(0, count)
+                .mapToObj(i -> learned.get(i * learned.size() / count))
                 .toList();
     }
 

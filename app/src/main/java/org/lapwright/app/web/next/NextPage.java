@@ -26,6 +26,7 @@ import org.lapwright.core.units.Reading;
  * @param tracks to choose from
  * @param track chosen; empty when there is none
  * @param lap the best lap as it is; empty when nothing was worked out
+ * @param runs how many runs it was learned from; 0 when only its numbers are known
  * @param first the three best
  * @param others the rest
  * @param tried how many changes were tried
@@ -39,6 +40,7 @@ public record NextPage(
         List<String> tracks,
         String track,
         String lap,
+        int runs,
         List<Card> first,
         List<Card> others,
         int tried,
@@ -91,11 +93,11 @@ public record NextPage(
     /** A page without advice. */
     public static NextPage without(
             Shell shell, List<String> cars, String car, List<String> tracks, String track, String problem) {
-        return new NextPage(shell, cars, car, tracks, track, "", List.of(), List.of(), 0, problem, List.of());
+        return new NextPage(shell, cars, car, tracks, track, "", 0, List.of(), List.of(), 0, problem, List.of());
     }
 
     /** The page of an answer. */
-    public static NextPage of(Shell shell, Choice choice, Answer answer, List<Sensitivity> sensitivities) {
+    public static NextPage of(Shell shell, Choice choice, int runs, Answer answer, List<Sensitivity> sensitivities) {
         String car = choice.car();
         String track = choice.track();
         double most = answer.worthwhile().stream()
@@ -114,6 +116,7 @@ public record NextPage(
                 choice.tracks(),
                 track,
                 Figures.seconds(answer.lapS()),
+                runs,
                 cards.subList(0, split),
                 cards.subList(split, cards.size()),
                 answer.tried(),
