@@ -10,6 +10,7 @@ import org.lapwright.app.files.garage.PredictionJson;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.physics.ForecastInWords;
 import org.lapwright.app.usecase.physics.ForecastLap;
+import org.lapwright.app.usecase.physics.GateTimes;
 import org.lapwright.app.usecase.physics.PredictionInWords;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.dynamics.PredictedLap;
@@ -101,9 +102,23 @@ final class PredictCommand implements Callable<Integer> {
         List<PredictionJson.LaneJson> lanes = new ArrayList<>();
         for (ForecastLap.OnLane lap : laps) {
             lanes.add(PredictionJson.LaneJson.of(
-                    lap.lane().name(), lap.lengthM(), lap.forecast(), forecastLap.level(), caveats(lap), trace));
+                    lap.lane().name(),
+                    lap.lengthM(),
+                    lap.forecast(),
+                    forecastLap.level(),
+                    sections(course, lap),
+                    caveats(lap),
+                    trace));
         }
         return new PredictionJson(setUp.name(), course.name(), lanes);
+    }
+
+    private static List<PredictionJson.SectionJson> sections(Track course, ForecastLap.OnLane lap) {
+        return lap.forecast().central() instanceof PredictedLap best
+                ? GateTimes.of(course, best.trace()).stream()
+                        .map(section -> new PredictionJson.SectionJson(section.name(), section.seconds()))
+                        .toList()
+                : List.of();
     }
 
     private static List<String> caveats(ForecastLap.OnLane lap) {
@@ -133,10 +148,22 @@ final class PredictCommand implements Callable<Integer> {
             out.println(line(lap));
             caveats(lap).stream().filter(note -> !notes.contains(note)).forEach(notes::add);
         }
+        printSections(out, course, laps);
         printCauses(out, laps);
         if (!notes.isEmpty()) {
             out.println();
             notes.forEach(note -> out.println("- " + note));
+        }
+    }
+
+    private static void printSections(PrintWriter out, Track course, List<ForecastLap.OnLane> laps) {
+        for (ForecastLap.OnLane lap : laps) {
+            List<PredictionJson.SectionJson> sections = sections(course, lap);
+            if (!sections.isEmpty()) {
+                out.println();
+                out.println("Lane " + lap.lane().name() + " from gate to gate:");
+                sections.forEach(each -> out.println("  " + each.section() + "  " + Figures.seconds(each.seconds())));
+            }
         }
     }
 

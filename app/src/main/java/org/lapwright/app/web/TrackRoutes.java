@@ -11,6 +11,7 @@ import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.ShowKept;
+import org.lapwright.app.usecase.physics.CrossingsInWords;
 import org.lapwright.app.usecase.physics.ForecastInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
@@ -119,7 +120,7 @@ final class TrackRoutes {
             boolean current = each.equals(lane);
             String link = choice.onLane(each.name());
             Optional<PredictLap.OnLane> lap = car.flatMap(setUp -> predict(setUp, track, each, notices));
-            cards.add(lap.map(found -> LaneCard.of(found, current, link, choice.howSure(each.name())))
+            cards.add(lap.map(found -> LaneCard.of(track, found, current, link, choice.howSure(each.name())))
                     .orElseGet(() -> LaneCard.empty(each.name(), track.lengthM(each), current, link)));
             if (current) {
                 drawn = lap.flatMap(TrackRoutes::best);
@@ -133,6 +134,7 @@ final class TrackRoutes {
                 file.example(),
                 track.layout() instanceof PieceLayout layout && layout.pieces().size() <= TrackForm.MOST_PIECES,
                 notices,
+                CrossingsInWords.of(track),
                 TrackPage.map(track, lane, drawn, choice.byLimit()),
                 drawn.map(best -> LapView.of(track, lane, new Driven(choice.car(), best), other)),
                 cards);

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapwright.app.files.garage.TrackFile;
+import org.lapwright.core.track.LanePath;
 import org.lapwright.core.track.Track;
 
 class LineRoutesTest {
@@ -83,7 +84,7 @@ class LineRoutesTest {
         assertThat(done.statusCode()).isEqualTo(303);
         assertThat(done.headers().firstValue("Location").orElse("")).isEqualTo("/track?track=Routed&saved");
         Track track = kept("Routed");
-        assertThat(track.layout().lengthM(0)).isCloseTo(LAP_M, within(0.001));
+        assertThat(track.layout().lengthM(LanePath.CENTRE)).isCloseTo(LAP_M, within(0.001));
         // Left round: lane 1 is the inner one, shorter by 2 π times its offset.
         assertThat(track.lengthM(track.requireLane("1"))).isCloseTo(LAP_M - 2 * Math.PI * 0.045, within(0.001));
         assertThat(visitor.get("/track?track=Routed").body()).contains("Lane 2");
@@ -104,7 +105,7 @@ class LineRoutesTest {
         fields.put("known", known);
         fields.put("lanes", "1");
         assertThat(press(fields, "keep").statusCode()).isEqualTo(303);
-        assertThat(kept("Routed").layout().lengthM(0)).isCloseTo(factor * LAP_M, within(0.002));
+        assertThat(kept("Routed").layout().lengthM(LanePath.CENTRE)).isCloseTo(factor * LAP_M, within(0.002));
     }
 
     @Test
@@ -116,7 +117,7 @@ class LineRoutesTest {
                 .contains("has only been guessed", "does not say how large it is", "<option value=\"1\"");
         fields.put("unit", "1");
         assertThat(press(fields, "keep").statusCode()).isEqualTo(303);
-        assertThat(kept("Routed").layout().lengthM(0)).isCloseTo(LAP_M, within(0.001));
+        assertThat(kept("Routed").layout().lengthM(LanePath.CENTRE)).isCloseTo(LAP_M, within(0.001));
     }
 
     @Test

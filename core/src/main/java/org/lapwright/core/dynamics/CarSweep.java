@@ -142,12 +142,12 @@ final class CarSweep {
     private boolean mayTip(ResolvedCar car) {
         double onRear = 1 - car.body().aheadM() / car.body().lengthM();
         double carried = forces.frontShare + (1 - forces.frontShare) * onRear;
-        return car.contact().grip() > NEARLY * forces.stance * carried;
+        return car.contact().grip() * forces.lane.mostGrip > NEARLY * forces.stance * carried;
     }
 
     private boolean mayLift() {
         double pressed = ResolvedCar.GRAVITY + forces.magnet;
-        double start = Math.min(forces.mostDrive, Math.sqrt(forces.gripSquared) * pressed);
+        double start = Math.min(forces.mostDrive, Math.sqrt(forces.gripSquared) * forces.lane.mostGrip * pressed);
         return forces.height * start > NEARLY * (forces.restingNose() - forces.leastNose);
     }
 }

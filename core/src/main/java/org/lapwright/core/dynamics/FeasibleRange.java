@@ -64,14 +64,14 @@ final class FeasibleRange {
     private void signed(int e, double w, int sign) {
         low = -INFINITE;
         high = INFINITE;
+        double[] g = forces.lane.rows.blocks[Rows.block(e)];
         double[] f = forces.rows.blocks[Rows.block(e)];
         int i = Rows.place(e);
         double wallU = f[ForceRows.WALL + i];
         double wall0 = free(f, ForceRows.WALL, i, w);
         keep(sign * wallU, sign * wall0, Limit.SLIDE);
-        double drag =
-                forces.slotFriction * (sign - f[ForceRows.SIGN + i]) * forces.lane.rows.get(TrailedLane.INV_COS, e);
-        grip(f, i, w, f[ForceRows.PUSH + i] + drag * wallU, free(f, ForceRows.PUSH, i, w) + drag * wall0);
+        double drag = forces.slotFriction * (sign - f[ForceRows.SIGN + i]) * g[TrailedLane.INV_COS + i];
+        grip(g, f, i, w, f[ForceRows.PUSH + i] + drag * wallU, free(f, ForceRows.PUSH, i, w) + drag * wall0);
         double v = Math.sqrt(w);
         double motorU = f[ForceRows.MOTOR + i] + drag * wallU;
         double motor0 = free(f, ForceRows.MOTOR, i, w) + drag * wall0;
@@ -92,7 +92,10 @@ final class FeasibleRange {
         double[] g = forces.lane.rows.blocks[Rows.block(e)];
         double rearU = f[ForceRows.REAR + i];
         double rear0 = free(f, ForceRows.REAR, i, w);
-        double nose0 = g[TrailedLane.GRAV_Z + i] + forces.magnet + g[TrailedLane.PRESS + i] * w - rear0;
+        double nose0 = g[TrailedLane.GRAV_Z + i]
+                + forces.magnet * g[TrailedLane.PULL + i]
+                + g[TrailedLane.PRESS + i] * w
+                - rear0;
         keep(-rearU, nose0 - forces.leastNose, Limit.NOSE);
         double holdU = forces.stance * (1 - forces.frontShare) * rearU;
         double hold0 = forces.stance * (rear0 + forces.frontShare * nose0);
@@ -100,6 +103,10 @@ final class FeasibleRange {
         double lean0 = f[ForceRows.LEAN + ForceRows.W + i] * w - g[TrailedLane.GRAV_Y + i];
         keep(holdU - leanU, hold0 - lean0, Limit.TIP);
         keep(holdU + leanU, hold0 + lean0, Limit.TIP);
+    }
+
+    private double gripSquared(double[] g, int i) {
+        return forces.gripSquared * g[TrailedLane.GRIP + i] * g[TrailedLane.GRIP + i];
     }
 
     private static double free(double[] f, int form, int i, double w) {
@@ -121,12 +128,12 @@ final class FeasibleRange {
     }
 
     /** Keeps push² + side² ≤ μ² rear², rear ≥ 0. */
-    private void grip(double[] f, int i, double w, double pushU, double push0) {
+    private void grip(double[] g, double[] f, int i, double w, double pushU, double push0) {
         double sideU = f[ForceRows.SIDE + i];
         double side0 = free(f, ForceRows.SIDE, i, w);
         double rearU = f[ForceRows.REAR + i];
         double rear0 = free(f, ForceRows.REAR, i, w);
-        double square = forces.gripSquared;
+        double square = gripSquared(g, i);
         double a = pushU * pushU + sideU * sideU - square * rearU * rearU;
         double b = pushU * push0 + sideU * side0 - square * rearU * rear0;
         if (a < FLAT) {

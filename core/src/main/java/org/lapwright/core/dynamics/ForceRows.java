@@ -86,7 +86,7 @@ final class ForceRows {
     /** Friction of the blade in the slot. */
     double slotFriction;
 
-    /** Grip squared. */
+    /** Grip on the track's surface, squared. */
     double gripSquared;
 
     /** Least load on the guide. */
@@ -104,7 +104,7 @@ final class ForceRows {
     /** No steady lap has a speed whose square is above this. */
     double fastestSquared;
 
-    /** Magnet's pull. */
+    /** Magnet's pull where it pulls. */
     double magnet;
 
     /** Height of the centre of gravity over the car's length, and the most drive anywhere; for a first guess. */
@@ -180,9 +180,9 @@ final class ForceRows {
         fastestSquared = fastest * fastest;
     }
 
-    /** Load on guide and front wheels at rest on the flat. */
+    /** Least load on guide and front wheels at rest on the flat. */
     double restingNose() {
-        return ResolvedCar.GRAVITY * ahead + magnetOnNose;
+        return ResolvedCar.GRAVITY * ahead + (lane.pullsEverywhere ? magnetOnNose : Math.min(magnetOnNose, 0));
     }
 
     /** Works out the forces in one block. */
@@ -192,7 +192,7 @@ final class ForceRows {
         fillSideways(g, v);
         fillWall(g, v);
         fillRear(g, v);
-        guessSide(v);
+        guessSide(g, v);
         fillPush(g, v);
         fillMotor(g, v);
         fillDrive(g, v);
@@ -232,15 +232,15 @@ final class ForceRows {
         for (int i = 0; i < Rows.BLOCK; i++) {
             v[REAR + i] = h * g[COS + i];
             v[REAR + W + i] = behind * g[PRESS + i] - h * (g[CURVE_SIN + i] - l * g[SWING + i]);
-            v[REAR + FREE_OF_BOTH + i] = behind * g[GRAV_Z + i] - h * g[GRAV_X + i] + pulled;
+            v[REAR + FREE_OF_BOTH + i] = behind * g[GRAV_Z + i] - h * g[GRAV_X + i] + pulled * g[TrailedLane.PULL + i];
         }
     }
 
     /** Guesses the side of the slot from the wall force near the speed at which the tyres let go. */
-    private void guessSide(double[] v) {
+    private void guessSide(double[] g, double[] v) {
         double grip = Math.sqrt(gripSquared);
         for (int i = 0; i < Rows.BLOCK; i++) {
-            double wall = v[WALL + W + i] * grip * v[REAR + FREE_OF_BOTH + i]
+            double wall = v[WALL + W + i] * grip * g[TrailedLane.GRIP + i] * v[REAR + FREE_OF_BOTH + i]
                     + v[WALL + FREE_OF_BOTH + i] * Math.abs(v[SIDE + W + i]);
             v[SIGN + i] = Math.max(-1, Math.min(1, wall * STEEP));
         }

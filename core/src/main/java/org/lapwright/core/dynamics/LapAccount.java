@@ -115,7 +115,7 @@ final class LapAccount {
         fillPace(g, car.steps.ahead.blocks[b], v);
         fillExtra(g, f, v, car.forces.slotFriction);
         fillMotor(f, v, car.forces.brake);
-        fillSlide(f, v, Math.sqrt(car.forces.gripSquared));
+        fillSlide(g, f, v, Math.sqrt(car.forces.gripSquared));
         fillNose(g, v, car.forces.magnet, car.forces.leastNose);
         fillTip(g, f, v, car.forces);
     }
@@ -179,7 +179,7 @@ final class LapAccount {
         }
     }
 
-    private static void fillSlide(double[] f, double[] v, double grip) {
+    private static void fillSlide(double[] g, double[] f, double[] v, double grip) {
         for (int i = 0; i < Rows.BLOCK; i++) {
             v[LOAD + i] = f[REAR + i] * v[PACE + i] + f[REAR + W + i] * v[MIDDLE + i] + f[REAR + FREE_OF_BOTH + i];
         }
@@ -190,7 +190,7 @@ final class LapAccount {
         }
         for (int i = 0; i < Rows.BLOCK; i++) {
             double side = f[SIDE + i] * v[PACE + i] + f[SIDE + W + i] * v[MIDDLE + i] + f[SIDE + FREE_OF_BOTH + i];
-            v[SLIDE + i] = grip * v[LOAD + i] - Math.sqrt(v[SLIDE + i] + side * side);
+            v[SLIDE + i] = grip * g[TrailedLane.GRIP + i] * v[LOAD + i] - Math.sqrt(v[SLIDE + i] + side * side);
         }
         for (int i = 0; i < Rows.BLOCK; i++) {
             v[NEED + i] = Math.min(v[SLIDE + i], Math.min(v[POWER + i], v[BRAKE + i]));
@@ -198,10 +198,9 @@ final class LapAccount {
     }
 
     private static void fillNose(double[] g, double[] v, double magnet, double least) {
-        double pulled = magnet - least;
         for (int i = 0; i < Rows.BLOCK; i++) {
             double all = g[TrailedLane.GRAV_Z + i] + g[TrailedLane.PRESS + i] * v[MIDDLE + i];
-            v[NOSE + i] = all + pulled - v[LOAD + i];
+            v[NOSE + i] = all + magnet * g[TrailedLane.PULL + i] - least - v[LOAD + i];
         }
     }
 

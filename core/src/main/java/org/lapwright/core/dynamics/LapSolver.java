@@ -108,7 +108,7 @@ public final class LapSolver {
             ResolvedCar car = cars.get(first + k);
             TrailedLane trail = car.body().lengthM() == followed[0].lengthM ? followed[0] : followed[k];
             trail.follow(car.body().lengthM());
-            if (trail.tooTightAtM().isPresent() || isOpen(car) || !sweeps[k].prepare(trail, car, false)) {
+            if (trail.tooTightAtM().isPresent() || isOpen(car, trail) || !sweeps[k].prepare(trail, car, false)) {
                 return false;
             }
         }
@@ -117,14 +117,14 @@ public final class LapSolver {
 
     private static boolean attempt(CarSweep sweep, TrailedLane trail, ResolvedCar car, boolean thorough) {
         return sweep.prepare(trail, car, thorough)
-                && !isOpen(car)
+                && !isOpen(car, trail)
                 && SweepGroup.sweep(sweep)
                 && sweep.accountFor()
                 && Double.isFinite(sweep.account.lapS);
     }
 
-    private static boolean isOpen(ResolvedCar car) {
-        return car.contact().grip() * car.body().heightM()
+    private static boolean isOpen(ResolvedCar car, TrailedLane trail) {
+        return car.contact().grip() * trail.mostGrip * car.body().heightM()
                 > MOST_GRIP_BY_HEIGHT * car.body().lengthM();
     }
 

@@ -34,6 +34,27 @@ public final class LapTrace {
         return 2 * (placeM[cell + 1] - placeM[cell]) / (speedMps[cell] + speedMps[cell + 1]);
     }
 
+    /**
+     * Time from the timing line to a place, s; within a cell the square of the speed is a straight line of the place.
+     *
+     * @param placeM from 0 to the length of the lap
+     */
+    public double timeS(double placeM) {
+        double time = 0;
+        int cell = 0;
+        while (cell < cells() && placeM(cell + 1) <= placeM) {
+            time += cellS(cell++);
+        }
+        if (cell == cells() || placeM <= placeM(cell)) {
+            return time;
+        }
+        double into = placeM - placeM(cell);
+        double near = speedMps(cell);
+        double far = speedMps(cell + 1);
+        double share = into / (placeM(cell + 1) - placeM(cell));
+        return time + 2 * into / (near + Math.sqrt(near * near + (far * far - near * near) * share));
+    }
+
     /** What limits the car in a cell. */
     public Limit limit(int cell) {
         return LIMITS[limits[cell]];

@@ -108,11 +108,13 @@ final class LineRows {
     }
 
     private void fillNose(double[] g, double[] f, double[] v) {
-        double pulled = forces.magnet - forces.leastNose;
+        double magnet = forces.magnet;
+        double least = forces.leastNose;
         for (int i = 0; i < Rows.BLOCK; i++) {
             v[NOSE + i] = -f[REAR + i];
             v[NOSE + W + i] = g[TrailedLane.PRESS + i] - f[REAR + W + i];
-            v[NOSE + FREE_OF_BOTH + i] = g[TrailedLane.GRAV_Z + i] + pulled - f[REAR + FREE_OF_BOTH + i];
+            v[NOSE + FREE_OF_BOTH + i] =
+                    g[TrailedLane.GRAV_Z + i] + magnet * g[TrailedLane.PULL + i] - least - f[REAR + FREE_OF_BOTH + i];
         }
     }
 

@@ -99,12 +99,13 @@ final class SpeedPeaks {
     }
 
     private void tryLoads(double[] g, double[] f, double[] v) {
-        double pulled = forces.magnet - forces.leastNose;
+        double magnet = forces.magnet;
+        double least = forces.leastNose;
         double[] left = room;
         for (int i = 0; i < Rows.BLOCK; i++) {
             double rear = f[REAR + i] * v[TIP_U + i] + f[REAR + W + i] * v[TIP_W + i] + f[REAR + FREE_OF_BOTH + i];
             double all = g[TrailedLane.GRAV_Z + i] + g[TrailedLane.PRESS + i] * v[TIP_W + i];
-            left[i] = Math.min(left[i], all + pulled - rear);
+            left[i] = Math.min(left[i], all + magnet * g[TrailedLane.PULL + i] - least - rear);
         }
         for (int i = 0; i < Rows.BLOCK; i++) {
             double wall = f[WALL + i] * v[TIP_U + i] + f[WALL + W + i] * v[TIP_W + i] + f[WALL + FREE_OF_BOTH + i];

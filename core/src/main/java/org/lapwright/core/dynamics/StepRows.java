@@ -114,7 +114,7 @@ final class StepRows {
         double[] v = tips;
         double[] far = ahead.blocks[block];
         double[] near = back.blocks[block];
-        fillProducts(f, v, forces.gripSquared);
+        fillProducts(g, f, v, forces.gripSquared);
         fillMinors(v);
         fillScales(g, v, far, near);
         fillSlide(g, v, far, 1);
@@ -179,7 +179,7 @@ final class StepRows {
         double side0 = f[SIDE + W + i] * z + f[SIDE + FREE_OF_BOTH + i];
         double rear = f[REAR + i] + h * f[REAR + W + i];
         double rear0 = f[REAR + W + i] * z + f[REAR + FREE_OF_BOTH + i];
-        double grip = forces.gripSquared;
+        double grip = forces.gripSquared * g[TrailedLane.GRIP + i] * g[TrailedLane.GRIP + i];
         double a = push * push + side * side - grip * rear * rear;
         double b = push * push0 + side * side0 - grip * rear * rear0;
         double c = push0 * push0 + side0 * side0 - grip * rear0 * rear0;
@@ -196,11 +196,12 @@ final class StepRows {
         return Math.min(slide, 2 * at * at - z);
     }
 
-    private static void fillProducts(double[] f, double[] v, double grip) {
+    private static void fillProducts(double[] g, double[] f, double[] v, double grip) {
         double less = -grip;
         for (int i = 0; i < Rows.BLOCK; i++) {
-            double rear = less * f[REAR + i];
-            double rearW = less * f[REAR + W + i];
+            double square = less * g[TrailedLane.GRIP + i] * g[TrailedLane.GRIP + i];
+            double rear = square * f[REAR + i];
+            double rearW = square * f[REAR + W + i];
             v[UU + i] = fma(f[PUSH + i], f[PUSH + i], fma(f[SIDE + i], f[SIDE + i], rear * f[REAR + i]));
             v[UW + i] = fma(f[PUSH + i], f[PUSH + W + i], fma(f[SIDE + i], f[SIDE + W + i], rear * f[REAR + W + i]));
             v[WW + i] = fma(
@@ -209,7 +210,8 @@ final class StepRows {
         for (int i = 0; i < Rows.BLOCK; i++) {
             double push = f[PUSH + FREE_OF_BOTH + i];
             double side = f[SIDE + FREE_OF_BOTH + i];
-            double rear = less * f[REAR + FREE_OF_BOTH + i];
+            double square = less * g[TrailedLane.GRIP + i] * g[TrailedLane.GRIP + i];
+            double rear = square * f[REAR + FREE_OF_BOTH + i];
             v[U0 + i] = fma(f[PUSH + i], push, fma(f[SIDE + i], side, rear * f[REAR + i]));
             v[W0 + i] = fma(f[PUSH + W + i], push, fma(f[SIDE + W + i], side, rear * f[REAR + W + i]));
             v[ZERO + i] = fma(push, push, fma(side, side, rear * f[REAR + FREE_OF_BOTH + i]));

@@ -68,7 +68,12 @@ final class TrailedLane {
     private static final int PLAN = 23 * Rows.STRIDE;
 
     private static final int HALF = 24 * Rows.STRIDE;
-    private static final int ROWS = 26;
+
+    /** Grip over that of the track's surface, and 1 where a magnet pulls, 0 where it does not. */
+    static final int GRIP = 26 * Rows.STRIDE;
+
+    static final int PULL = 27 * Rows.STRIDE;
+    private static final int ROWS = 28;
 
     /** Beyond this the tail is across the slot and the equations lose their meaning: tan of half of 75°. */
     private static final double MOST_HALF_TANGENT = Math.tan(Math.toRadians(75) / 2);
@@ -91,6 +96,11 @@ final class TrailedLane {
 
     /** Most that gravity pulls along the car, longest feed, greatest inverse of cos ψ: bounds for all elements. */
     double steepestPull;
+
+    /** Greatest grip over that of the track's surface, and whether a magnet pulls everywhere. */
+    double mostGrip;
+
+    boolean pullsEverywhere = true;
 
     double longestFeed;
     double mostInvCos;
@@ -196,6 +206,10 @@ final class TrailedLane {
         rows.set(GRAV_T, e, -g * lane.gradeSine(cell));
         rows.set(GRAV_N, e, g * Math.sin(bank) * level);
         rows.set(GRAV_Z, e, g * Math.cos(bank) * level);
+        rows.set(GRIP, e, lane.gripShare(cell));
+        rows.set(PULL, e, lane.isMagnetic(cell) ? 1 : 0);
+        mostGrip = Math.max(mostGrip, lane.gripShare(cell));
+        pullsEverywhere &= lane.isMagnetic(cell);
         longestFeed = Math.max(longestFeed, feed);
     }
 

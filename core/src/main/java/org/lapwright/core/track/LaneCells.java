@@ -21,6 +21,8 @@ public final class LaneCells {
     private final double[] gradeSine;
     private final double[] feedLengthM;
     private final boolean[] afterJoint;
+    private final double[] gripShare;
+    private final boolean[] pulls;
 
     LaneCells(Track track, Lane lane, int cells) {
         if (cells < 2 || cells > MOST) {
@@ -30,14 +32,21 @@ public final class LaneCells {
         this.lane = lane;
         this.power = track.power();
         this.closingGap = track.layout().closingGap();
-        List<Cell> row = track.layout().cut(lane.offsetM(), cells);
+        List<Cell> row = track.layout().cut(track.path(lane), cells);
         lengthM = row.stream().mapToDouble(cell -> cell.section().lengthM()).toArray();
         curvature = row.stream().mapToDouble(cell -> cell.section().curvature()).toArray();
         bankRad = row.stream().mapToDouble(cell -> cell.section().bankRad()).toArray();
         gradeSine = row.stream().mapToDouble(cell -> cell.section().gradeSine()).toArray();
+        gripShare = row.stream()
+                .mapToDouble(cell ->
+                        cell.extras().gripFactor().orElse(track.surface().gripFactor())
+                                / track.surface().gripFactor())
+                .toArray();
+        pulls = new boolean[row.size()];
         afterJoint = new boolean[row.size()];
         for (int i = 0; i < afterJoint.length; i++) {
             afterJoint[i] = row.get(i).afterJoint();
+            pulls[i] = row.get(i).extras().magnetic().orElse(track.surface().magnetic());
         }
         double sum = 0;
         for (double length : lengthM) {
@@ -107,7 +116,17 @@ public final class LaneCells {
         return feedLengthM[cell];
     }
 
-    /** Whether curvature, bank or grade jump at the near edge of a cell. */
+    /** Grip in a cell over what the track's surface gives. */
+    public double gripShare(int cell) {
+        return gripShare[cell];
+    }
+
+    /** Whether a magnet pulls in a cell. */
+    public boolean isMagnetic(int cell) {
+        return pulls[cell];
+    }
+
+    /** Whether curvature, bank, grade or surface jump at the near edge of a cell. */
     public boolean isAfterJoint(int cell) {
         return afterJoint[cell];
     }

@@ -23,7 +23,7 @@ public record LanePlan(Lane lane, List<PlanPose> poses) {
 
     /** The plan of a lane of a track. */
     public static LanePlan of(Track track, Lane lane) {
-        return new LanePlan(lane, track.layout().course(lane.offsetM(), LaneCells.usualCount(track.lengthM(lane))));
+        return new LanePlan(lane, track.layout().course(track.path(lane), LaneCells.usualCount(track.lengthM(lane))));
     }
 
     /** How many cells. */

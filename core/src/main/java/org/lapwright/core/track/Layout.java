@@ -7,28 +7,25 @@ public sealed interface Layout permits PieceLayout, PointLayout {
     /**
      * Length of a lane, m.
      *
-     * @param offsetM lane left of the centre line, m
      * @throws IllegalArgumentException if the lane does not fit inside a turn
      */
-    double lengthM(double offsetM);
+    double lengthM(LanePath lane);
 
     /**
      * A lane cut into cells.
      *
-     * @param offsetM lane left of the centre line, m
      * @param cells about how many, at least 2 a piece are made
      * @throws IllegalArgumentException if the lane does not fit inside a turn
      */
-    List<Cell> cut(double offsetM, int cells);
+    List<Cell> cut(LanePath lane, int cells);
 
     /**
      * The course of a lane on the plan, at the edges of the cells that {@link #cut} makes: one place more than cells.
      *
-     * @param offsetM lane left of the centre line, m
      * @param cells as for {@link #cut}
      * @throws IllegalArgumentException if the lane does not fit inside a turn
      */
-    List<PlanPose> course(double offsetM, int cells);
+    List<PlanPose> course(LanePath lane, int cells);
 
     /** By how much the layout fails to close. */
     ClosingGap closingGap();

@@ -34,17 +34,34 @@ public sealed interface Piece {
     /** How far the far end rises, mm. */
     double riseMm();
 
+    /** What is different on it. */
+    PieceExtras extras();
+
+    /** The same piece with other things different on it. */
+    Piece with(PieceExtras others);
+
     /**
      * A straight piece.
      *
      * @param lengthMm length along the surface
      * @param riseMm how far the far end rises
+     * @param extras what is different on it
      */
-    record Straight(double lengthMm, double riseMm) implements Piece {
+    record Straight(double lengthMm, double riseMm, PieceExtras extras) implements Piece {
         /** Checks length and slope. */
         public Straight {
             lengthMm = STRAIGHT.check(lengthMm);
             riseMm = checkSlope(riseMm, lengthMm);
+        }
+
+        /** One on which nothing is different. */
+        public Straight(double lengthMm, double riseMm) {
+            this(lengthMm, riseMm, PieceExtras.NONE);
+        }
+
+        @Override
+        public Straight with(PieceExtras others) {
+            return new Straight(lengthMm, riseMm, others);
         }
 
         @Override
@@ -61,14 +78,26 @@ public sealed interface Piece {
      * @param left whether it turns left
      * @param bankDeg how far the outside is raised; negative when it falls off
      * @param riseMm how far the far end rises
+     * @param extras what is different on it
      */
-    record Turn(double radiusMm, double angleDeg, boolean left, double bankDeg, double riseMm) implements Piece {
+    record Turn(double radiusMm, double angleDeg, boolean left, double bankDeg, double riseMm, PieceExtras extras)
+            implements Piece {
         /** Checks each number and the slope. */
         public Turn {
             radiusMm = RADIUS.check(radiusMm);
             angleDeg = ANGLE.check(angleDeg);
             bankDeg = BANK.check(bankDeg);
             riseMm = checkSlope(riseMm, radiusMm * Math.toRadians(angleDeg));
+        }
+
+        /** One on which nothing is different. */
+        public Turn(double radiusMm, double angleDeg, boolean left, double bankDeg, double riseMm) {
+            this(radiusMm, angleDeg, left, bankDeg, riseMm, PieceExtras.NONE);
+        }
+
+        @Override
+        public Turn with(PieceExtras others) {
+            return new Turn(radiusMm, angleDeg, left, bankDeg, riseMm, others);
         }
 
         @Override

@@ -32,13 +32,13 @@ public record PointLayout(List<PlanPoint> points) implements Layout {
     }
 
     @Override
-    public double lengthM(double offsetM) {
-        return new SplineLane(this, offsetM, STEPS_PER_SPAN).lengthM();
+    public double lengthM(LanePath lane) {
+        return new SplineLane(this, lane.offsetM(), STEPS_PER_SPAN).lengthM();
     }
 
     @Override
-    public List<Cell> cut(double offsetM, int cells) {
-        SplineLane lane = new SplineLane(this, offsetM, STEPS_PER_SPAN);
+    public List<Cell> cut(LanePath path, int cells) {
+        SplineLane lane = new SplineLane(this, path.offsetM(), STEPS_PER_SPAN);
         List<Cell> row = new ArrayList<>(cells);
         double length = lane.lengthM() / cells;
         double heading = lane.headingAt(0);
@@ -53,8 +53,8 @@ public record PointLayout(List<PlanPoint> points) implements Layout {
     }
 
     @Override
-    public List<PlanPose> course(double offsetM, int cells) {
-        SplineLane lane = new SplineLane(this, offsetM, STEPS_PER_SPAN);
+    public List<PlanPose> course(LanePath path, int cells) {
+        SplineLane lane = new SplineLane(this, path.offsetM(), STEPS_PER_SPAN);
         double length = lane.lengthM() / cells;
         List<PlanPose> poses = new ArrayList<>(cells + 1);
         double heading = lane.headingAt(0);

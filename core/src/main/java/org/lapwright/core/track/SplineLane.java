@@ -1,19 +1,11 @@
 package org.lapwright.core.track;
 
 import java.util.Arrays;
+import org.lapwright.core.num.GaussLegendre;
 import org.lapwright.core.num.PeriodicSpline;
 
 /** A lane that runs beside a spline at a constant distance. */
 final class SplineLane {
-    /** Five-point Gauss–Legendre abscissae and weights on (−1, 1): Abramowitz and Stegun, table 25.4. */
-    private static final double[] ABSCISSA = {
-        0, 0.5384693101056831, -0.5384693101056831, 0.9061798459386640, -0.9061798459386640
-    };
-
-    private static final double[] WEIGHT = {
-        0.5688888888888889, 0.4786286704993665, 0.4786286704993665, 0.2369268850561891, 0.2369268850561891
-    };
-
     private final PeriodicSpline x;
     private final PeriodicSpline y;
     private final double offsetM;
@@ -70,13 +62,7 @@ final class SplineLane {
     }
 
     private double lengthBetween(double from, double to) {
-        double half = (to - from) / 2;
-        double middle = (to + from) / 2;
-        double sum = 0;
-        for (int k = 0; k < ABSCISSA.length; k++) {
-            sum += WEIGHT[k] * speed(middle + half * ABSCISSA[k]);
-        }
-        return sum * half;
+        return GaussLegendre.integral(this::speed, from, to);
     }
 
     /** Metres of lane for one unit of parameter: |r'| (1 − offset κ). */

@@ -6,6 +6,9 @@
  * length. {@link org.lapwright.core.track.LaneCells} is what the equations of motion reckon on: cells whose edges lie on
  * the joints between pieces, because a grid that misses the joints is wrong by up to 0.3 % of the lap.
  *
+ * <p>A piece may have a surface of its own, and lanes may move sideways along it, where they narrow or swap:
+ * {@link org.lapwright.core.track.PieceExtras}.
+ *
  * <p>Not here: crests and dips as curvature in the vertical plane (a grade changes at once at a joint), and the jolt
  * of a badly made joint.
  */

@@ -123,9 +123,10 @@ class LanePlanLawTest {
                                     0));
         }
         PieceLayout layout = new PieceLayout(row);
-        PlanPose centre = layout.course(0, 600).get(layout.course(0, 600).size() - 1);
-        PlanPose lane = layout.course(offsetMm / 1000, 600)
-                .get(layout.course(offsetMm / 1000, 600).size() - 1);
+        PlanPose centre = layout.course(LanePath.CENTRE, 600)
+                .get(layout.course(LanePath.CENTRE, 600).size() - 1);
+        PlanPose lane = layout.course(LanePath.beside(offsetMm / 1000), 600)
+                .get(layout.course(LanePath.beside(offsetMm / 1000), 600).size() - 1);
         assertThat(lane.xM()).isEqualTo(centre.leftBy(offsetMm / 1000).xM(), within(1e-8));
         assertThat(lane.yM()).isEqualTo(centre.leftBy(offsetMm / 1000).yM(), within(1e-8));
         assertThat(lane.headingRad()).isEqualTo(centre.headingRad(), within(1e-8));

@@ -44,6 +44,7 @@ public record PredictionJson(
      * @param confidence of the interval
      * @param doubts what each number in doubt brings, most first
      * @param stuckAt the limit and place that stand in the way; null when there is a lap
+     * @param sections times from gate to gate; empty when the track has no gate beside its timing line
      * @param caveats sentences to know before believing it
      * @param trace speed along the lap; absent unless asked for
      */
@@ -58,6 +59,7 @@ public record PredictionJson(
         "confidence",
         "doubts",
         "stuck_at",
+        "sections",
         "caveats",
         "trace"
     })
@@ -72,6 +74,7 @@ public record PredictionJson(
             @JsonProperty("confidence") double confidence,
             @JsonProperty("doubts") List<DoubtJson> doubts,
             @JsonProperty("stuck_at") @Nullable StuckJson stuckAt,
+            @JsonProperty("sections") List<SectionJson> sections,
             @JsonProperty("caveats") List<String> caveats,
 
             @JsonProperty("trace") @JsonInclude(JsonInclude.Include.NON_NULL) @Nullable
@@ -81,6 +84,7 @@ public record PredictionJson(
          * A lane's forecast.
          *
          * @param confidence of its interval
+         * @param sections times from gate to gate
          * @param caveats sentences, the reason why there is no lap among them
          * @param withTrace whether to list the speeds
          */
@@ -89,6 +93,7 @@ public record PredictionJson(
                 double lengthM,
                 LapForecast forecast,
                 double confidence,
+                List<SectionJson> sections,
                 List<String> caveats,
                 boolean withTrace) {
             LapOutcome outcome = forecast.central();
@@ -106,6 +111,7 @@ public record PredictionJson(
                     confidence,
                     forecast.shares().stream().map(share -> DoubtJson.of(share)).toList(),
                     StuckJson.of(outcome),
+                    sections,
                     caveats,
                     withTrace ? lap.map(found -> points(found.trace())).orElse(null) : null);
         }
@@ -129,6 +135,17 @@ public record PredictionJson(
             return points;
         }
     }
+
+    /**
+     * Time from one gate to the next.
+     *
+     * @param section its name
+     * @param seconds s
+     */
+    @JsonPropertyOrder({"section", "seconds"})
+    public record SectionJson(
+            @JsonProperty("section") String section,
+            @JsonProperty("seconds") double seconds) {}
 
     /**
      * What one number in doubt brings.

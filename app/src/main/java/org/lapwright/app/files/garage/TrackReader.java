@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import org.lapwright.core.track.Gate;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Layout;
 import org.lapwright.core.track.Piece;
+import org.lapwright.core.track.PieceExtras;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.PlanPoint;
 import org.lapwright.core.track.PointLayout;
@@ -20,6 +23,7 @@ import org.lapwright.core.track.Track;
 final class TrackReader {
     private static final String POINTS = "points_mm";
     private static final String PIECES = "pieces";
+    static final String LANE_ENDS = "lane_ends_mm";
 
     private TrackReader() {}
 
@@ -43,9 +47,10 @@ final class TrackReader {
         Optional<Surface> surface = surface(file.requiredChild("surface"));
         List<Lane> lanes = lanes(file);
         Optional<Power> power = power(file.requiredChild("power"));
+        List<Gate> gates = file.has("gates") ? gates(file) : List.of();
         Optional<Layout> layout = layout(file);
         return file.build(
-                () -> new Track(name, surface.orElseThrow(), lanes, power.orElseThrow(), layout.orElseThrow()));
+                () -> new Track(name, surface.orElseThrow(), lanes, power.orElseThrow(), layout.orElseThrow(), gates));
     }
 
     private static Optional<Surface> surface(JsonSection section) {
@@ -122,15 +127,29 @@ final class TrackReader {
             return Optional.empty();
         }
         double rise = section.number(Piece.RISE).orElse(0);
-        return straight ? straight(section, rise) : turn(section, rise);
+        OptionalDouble grip = section.number(Surface.GRIP_FACTOR);
+        Optional<Boolean> magnetic = section.flag("magnetic");
+        List<Double> ends = numbers(section, LANE_ENDS);
+        Supplier<PieceExtras> extras = () -> new PieceExtras(grip, magnetic, ends);
+        return straight ? straight(section, rise, extras) : turn(section, rise, extras);
     }
 
-    private static Optional<Piece> straight(JsonSection section, double rise) {
+    private static List<Gate> gates(JsonSection file) {
+        List<Gate> gates = new ArrayList<>();
+        for (JsonSection section : file.children("gates")) {
+            String name = section.requiredText("name", "after the hairpin");
+            double at = section.required(Gate.AT);
+            section.build(() -> new Gate(name, at)).ifPresent(gates::add);
+        }
+        return gates;
+    }
+
+    private static Optional<Piece> straight(JsonSection section, double rise, Supplier<PieceExtras> extras) {
         double length = section.required(Piece.STRAIGHT);
-        return section.build(() -> new Piece.Straight(length, rise));
+        return section.build(() -> new Piece.Straight(length, rise, extras.get()));
     }
 
-    private static Optional<Piece> turn(JsonSection section, double rise) {
+    private static Optional<Piece> turn(JsonSection section, double rise, Supplier<PieceExtras> extras) {
         double radius = section.required(Piece.RADIUS);
         double angle = section.required(Piece.ANGLE);
         double bank = section.number(Piece.BANK).orElse(0);
@@ -138,7 +157,7 @@ final class TrackReader {
         if (!way.equals("left") && !way.equals("right")) {
             section.problem(section.pathOf("turn") + " is '" + way + "'; it must be left or right");
         }
-        return section.build(() -> new Piece.Turn(radius, angle, way.equals("left"), bank, rise));
+        return section.build(() -> new Piece.Turn(radius, angle, way.equals("left"), bank, rise, extras.get()));
     }
 
     private static List<PlanPoint> points(JsonSection file) {

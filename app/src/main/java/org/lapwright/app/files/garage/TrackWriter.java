@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import org.lapwright.core.track.Gate;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Piece;
+import org.lapwright.core.track.PieceExtras;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.PlanPoint;
 import org.lapwright.core.track.PointLayout;
@@ -16,6 +18,9 @@ import org.lapwright.core.track.Track;
 
 /** Brings the JSON of a track file up to a track, touching only what is different. */
 final class TrackWriter {
+    private static final String MAGNETIC = "magnetic";
+    private static final String GATES = "gates";
+
     private TrackWriter() {}
 
     static ObjectNode updated(ObjectNode json, Track track) {
@@ -24,8 +29,9 @@ final class TrackWriter {
         file.text("name", track.name());
         JsonPart surface = file.child("surface");
         surface.number(Surface.GRIP_FACTOR.name(), track.surface().gripFactor());
-        surface.flag("magnetic", track.surface().magnetic());
+        surface.flag(MAGNETIC, track.surface().magnetic());
         lanes(json, track.lanes());
+        gates(json, track.gates());
         power(file.child("power"), json.withObjectProperty("power"), track.power());
         if (track.layout() instanceof PieceLayout layout) {
             pieces(json, layout.pieces());
@@ -87,7 +93,7 @@ final class TrackWriter {
     }
 
     private static boolean says(JsonNode entry, Piece piece) {
-        if (entry.path(Piece.RISE.name()).asDouble(0) != piece.riseMm()) {
+        if (entry.path(Piece.RISE.name()).asDouble(0) != piece.riseMm() || !says(entry, piece.extras())) {
             return false;
         }
         if (piece instanceof Piece.Straight straight) {
@@ -98,6 +104,42 @@ final class TrackWriter {
                 && entry.path(Piece.ANGLE.name()).asDouble(0) == turn.angleDeg()
                 && entry.path(Piece.BANK.name()).asDouble(0) == turn.bankDeg()
                 && entry.path("turn").asText().equals(way(turn));
+    }
+
+    private static boolean says(JsonNode entry, PieceExtras extras) {
+        JsonNode grip = entry.path(Surface.GRIP_FACTOR.name());
+        JsonNode magnetic = entry.path(MAGNETIC);
+        return grip.isNumber() == extras.gripFactor().isPresent()
+                && grip.asDouble(0) == extras.gripFactor().orElse(0)
+                && magnetic.isBoolean() == extras.magnetic().isPresent()
+                && magnetic.asBoolean(false) == extras.magnetic().orElse(false)
+                && written(entry.path(TrackReader.LANE_ENDS)).orElse(List.of()).equals(extras.laneEndsMm());
+    }
+
+    private static void write(JsonPart part, ObjectNode entry, PieceExtras extras) {
+        extras.gripFactor().ifPresent(factor -> part.number(Surface.GRIP_FACTOR.name(), factor));
+        extras.magnetic().ifPresent(magnetic -> part.flag(MAGNETIC, magnetic));
+        if (!extras.laneEndsMm().isEmpty()) {
+            ArrayNode ends = entry.putArray(TrackReader.LANE_ENDS);
+            extras.laneEndsMm().forEach(end -> ends.add(JsonPart.decimal(end)));
+        }
+    }
+
+    /** Each gate goes on in the entry that has its name. */
+    private static void gates(ObjectNode json, List<Gate> gates) {
+        if (gates.isEmpty()) {
+            json.remove(GATES);
+            return;
+        }
+        ArrayNode before = json.withArrayProperty(GATES).deepCopy();
+        ArrayNode after = json.putArray(GATES);
+        for (Gate gate : gates) {
+            ObjectNode entry = Entries.takeOut(before, gate.name(), "").orElseGet(json::objectNode);
+            JsonPart part = new JsonPart(entry);
+            part.text("name", gate.name());
+            part.number(Gate.AT.name(), gate.at());
+            after.add(entry);
+        }
     }
 
     private static ObjectNode written(ObjectNode json, Piece piece) {
@@ -117,6 +159,7 @@ final class TrackWriter {
         if (piece.riseMm() != 0) {
             part.number(Piece.RISE.name(), piece.riseMm());
         }
+        write(part, entry, piece.extras());
         return entry;
     }
 

@@ -18,6 +18,8 @@ import org.lapwright.core.track.Track;
  *
  * @param summary what it shows, in words
  * @param viewBox the drawing's extent, mm
+ * @param grounds bands under the lanes where the surface is another
+ * @param gates lines across the lanes at the gates; empty without one
  * @param others courses of the other lanes
  * @param lines the lane, one path for each way of drawing
  * @param underBridge what clears the ground under a bridge; empty without one
@@ -31,6 +33,8 @@ import org.lapwright.core.track.Track;
 public record LaneMap(
         String summary,
         String viewBox,
+        List<Line> grounds,
+        String gates,
         List<String> others,
         List<Line> lines,
         String underBridge,
@@ -49,6 +53,7 @@ public record LaneMap(
 
     /** Copies the lists. */
     public LaneMap {
+        grounds = List.copyOf(grounds);
         others = List.copyOf(others);
         lines = List.copyOf(lines);
         bridge = List.copyOf(bridge);
@@ -122,15 +127,23 @@ public record LaneMap(
         return new LaneMap(
                 plain.summary,
                 plain.viewBox,
+                plain.grounds,
+                plain.gates,
                 plain.others,
                 plain.lines,
                 plain.underBridge,
                 plain.bridge,
                 plain.startLine,
                 plain.start,
-                PieceNumbers.of(track, frame(track)),
+                both(plain.marks, PieceNumbers.of(track, frame(track))),
                 plain.scaleBar,
                 plain.kinds);
+    }
+
+    private static List<Mark> both(List<Mark> some, List<Mark> others) {
+        List<Mark> all = new ArrayList<>(some);
+        all.addAll(others);
+        return all;
     }
 
     /** A lap coloured by speed. */
@@ -151,7 +164,8 @@ public record LaneMap(
         List<CellRun> bridges = paths.bridges();
         StringBuilder cleared = new StringBuilder();
         bridges.forEach(span -> cleared.append(paths.course(span.fromCell(), span.toCell())));
-        List<Mark> marks = new ArrayList<>();
+        Grounds grounds = new Grounds(track, frame);
+        List<Mark> marks = new ArrayList<>(grounds.words());
         lap.ifPresent(driven -> marks.addAll(extremes(plan, frame, driven.trace())));
         if (lettered) {
             marks.addAll(letters(plan, frame, colouring));
@@ -159,6 +173,8 @@ public record LaneMap(
         return new LaneMap(
                 summary(track, lane, lap),
                 frame.viewBox(),
+                grounds.bands(),
+                grounds.gates(),
                 track.lanes().stream()
                         .filter(other -> !other.equals(lane))
                         .map(other -> new LanePaths(LanePlan.of(track, other), frame).whole())

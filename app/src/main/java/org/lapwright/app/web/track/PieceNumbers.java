@@ -37,7 +37,7 @@ final class PieceNumbers {
         return marks;
     }
 
-    private static boolean turnsLeft(PieceLayout layout) {
+    static boolean turnsLeft(PieceLayout layout) {
         return layout.pieces().stream()
                         .map(piece -> piece.along(0))
                         .mapToDouble(section -> section.curvature() * section.lengthM())

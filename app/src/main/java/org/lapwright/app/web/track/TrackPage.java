@@ -22,6 +22,7 @@ import org.lapwright.core.track.Track;
  * @param example whether it belongs to the example garage
  * @param hasPieces whether the editor can take it
  * @param notices what could not be shown, and why
+ * @param crossings where it passes over itself, in words
  * @param map the lane from above
  * @param lap the lap on it, if there is one
  * @param lanes all lanes
@@ -33,12 +34,14 @@ public record TrackPage(
         boolean example,
         boolean hasPieces,
         List<String> notices,
+        List<String> crossings,
         LaneMap map,
         Optional<LapView> lap,
         List<LaneCard> lanes) {
     /** Copies the lists. */
     public TrackPage {
         notices = List.copyOf(notices);
+        crossings = List.copyOf(crossings);
         lanes = List.copyOf(lanes);
     }
 

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -16,7 +17,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapwright.app.files.Problem;
+import org.lapwright.core.track.Gate;
 import org.lapwright.core.track.Piece;
+import org.lapwright.core.track.PieceExtras;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
 
@@ -147,5 +150,45 @@ class TrackFileTest {
         String bad = "{ \"straight_mm\": -1 }, ".repeat(200) + "{ \"straight_mm\": -1 }";
         String text = SHED.substring(0, SHED.indexOf("\"pieces\"")) + "\"pieces\": [" + bad + "]}";
         assertThat(TrackFile.read(text).problems()).hasSize(FileReading.MOST_PROBLEMS);
+    }
+
+    private static final String SPECIAL = SHED.replace(
+                    "{ \"straight_mm\": 1800, \"made_of\": \"pine\" }",
+                    "{ \"straight_mm\": 1800, \"grip_factor\": 0.7, \"magnetic\": false, \"lane_ends_mm\": [-50, 50] }")
+            .replace(
+                    "{ \"straight_mm\": 700, \"rise_mm\": 40 }",
+                    "{ \"straight_mm\": 700, \"lane_ends_mm\": [50, -50] }")
+            .replace("\"pieces\"", "\"gates\": [ { \"name\": \"hairpin\", \"at\": 0.4, \"seen\": true } ], \"pieces\"");
+
+    @Test
+    void whatIsDifferentOnAPieceIsReadAndWrittenDigitByDigit() {
+        assertThat(TrackFile.read(SPECIAL).notes()).isEmpty();
+        TrackFile file = TrackFile.read(SPECIAL).accepted().orElseThrow();
+        PieceExtras extras =
+                ((PieceLayout) file.track().layout()).pieces().get(0).extras();
+        assertThat(extras).isEqualTo(new PieceExtras(OptionalDouble.of(0.7), Optional.of(false), List.of(-50.0, 50.0)));
+        assertThat(file.track().gates()).containsExactly(new Gate("hairpin", 0.4));
+        assertThat(json(file.with(file.track()).text())).isEqualTo(json(SPECIAL));
+        Track moved = with(
+                file.track(),
+                ((PieceLayout) file.track().layout()).pieces().stream().toList());
+        assertThat(TrackFile.read(file.with(moved).text())
+                        .accepted()
+                        .orElseThrow()
+                        .track())
+                .isEqualTo(moved);
+    }
+
+    @Test
+    void whatCannotBeDifferentIsNamed() {
+        assertThat(problems(SPECIAL.replace("[-50, 50]", "[-50, \"x\"]"))).contains("lane_ends_mm[1]", "a number");
+        assertThat(problems(SPECIAL.replace("[-50, 50]", "[-50]"))).contains("pieces[0].lane_ends_mm has 1 entries");
+        assertThat(problems(SPECIAL.replace("[50, -50]", "[-50, 50]"))).contains("lane 'red'", "even number of times");
+        assertThat(problems(SPECIAL.replace("\"grip_factor\": 0.7", "\"grip_factor\": 70")))
+                .contains("grip_factor", "70");
+        assertThat(problems(SPECIAL.replace("\"magnetic\": true", "\"magnetic\": false")
+                        .replace("0.7, \"magnetic\": false", "0.7, \"magnetic\": true")))
+                .contains("pieces[0].magnetic is true on a track that is not magnetic");
+        assertThat(problems(SPECIAL.replace("0.4", "1.4"))).contains("gates[0].at is 1.4");
     }
 }

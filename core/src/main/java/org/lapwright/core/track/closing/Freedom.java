@@ -54,8 +54,9 @@ record Freedom(int piece, Quantity quantity, double value, double low, double hi
                     angle ? to : turn.angleDeg(),
                     turn.left(),
                     turn.bankDeg(),
-                    turn.riseMm());
+                    turn.riseMm(),
+                    turn.extras());
         }
-        return new Piece.Straight(to, before.riseMm());
+        return new Piece.Straight(to, before.riseMm(), before.extras());
     }
 }

@@ -2,6 +2,7 @@ package org.lapwright.core.track.closing;
 
 import java.util.List;
 import org.lapwright.core.track.Lane;
+import org.lapwright.core.track.LanePath;
 import org.lapwright.core.track.Piece;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.units.NumberKey;
@@ -21,7 +22,7 @@ public final class TapeScale {
      * @throws IllegalArgumentException if the lane cannot be so short
      */
     public static double factor(PieceLayout layout, Lane lane, double tapeMm) {
-        double centreMm = 1000 * layout.lengthM(0);
+        double centreMm = 1000 * layout.lengthM(LanePath.CENTRE);
         double turned = 0;
         for (Piece piece : layout.pieces()) {
             if (piece instanceof Piece.Turn turn) {
@@ -54,8 +55,9 @@ public final class TapeScale {
     }
 
     private static Piece scaled(Piece piece, double factor) {
-        return piece instanceof Piece.Turn turn
+        Piece scaled = piece instanceof Piece.Turn turn
                 ? new Piece.Turn(turn.radiusMm() * factor, turn.angleDeg(), turn.left(), turn.bankDeg(), turn.riseMm())
                 : new Piece.Straight(((Piece.Straight) piece).lengthMm() * factor, piece.riseMm());
+        return scaled.with(piece.extras());
     }
 }

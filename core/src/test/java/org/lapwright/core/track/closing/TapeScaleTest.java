@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lapwright.core.track.Lane;
+import org.lapwright.core.track.LanePath;
 import org.lapwright.core.track.Piece.Straight;
 import org.lapwright.core.track.Piece.Turn;
 import org.lapwright.core.track.PieceLayout;
@@ -27,7 +28,7 @@ class TapeScaleTest {
         double factor = TapeScale.factor(STADIUM, inner, tape);
         assertThat(factor).isCloseTo(1.1, within(1e-12));
         PieceLayout scaled = TapeScale.scaled(STADIUM, factor);
-        assertThat(1000 * scaled.lengthM(inner.offsetM())).isCloseTo(tape, within(1e-9));
+        assertThat(1000 * scaled.lengthM(LanePath.beside(inner.offsetM()))).isCloseTo(tape, within(1e-9));
         assertThat(scaled.pieces().get(1)).isEqualTo(new Turn(400 * factor, 180, true, 5, 0));
         assertThat(scaled.closingGap().distanceM()).isLessThan(1e-12);
     }

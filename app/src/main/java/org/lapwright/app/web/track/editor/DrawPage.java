@@ -1,9 +1,11 @@
 package org.lapwright.app.web.track.editor;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.usecase.Figures;
+import org.lapwright.app.usecase.physics.CrossingsInWords;
 import org.lapwright.app.web.track.LaneMap;
 import org.lapwright.app.web.track.Typed.Fault;
 import org.lapwright.app.web.view.Shell;
@@ -71,7 +73,7 @@ public record DrawPage(
     /**
      * What the pieces come to.
      *
-     * @param lengths a sentence for each lane
+     * @param lengths a sentence for each lane and each crossing
      * @param gap how the layout closes
      * @param closes whether it does
      * @param ways how it could be made to close
@@ -90,8 +92,10 @@ public record DrawPage(
                     .formatted(
                             Figures.fixed(1000 * gap.distanceM(), 1),
                             Figures.fixed(Math.toDegrees(gap.headingRad()), 1));
+            List<String> lengths = new ArrayList<>(DrawPage.lengths(track));
+            lengths.addAll(CrossingsInWords.of(track));
             return new Sum(
-                    DrawPage.lengths(track),
+                    lengths,
                     gap.isOpen()
                             ? "It does not close: the end misses the start by " + size + "."
                             : "It closes (gap " + size + ").",

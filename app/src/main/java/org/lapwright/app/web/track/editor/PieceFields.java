@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.track.Typed;
 import org.lapwright.core.track.Piece;
+import org.lapwright.core.track.PieceExtras;
 
 /**
  * One piece as typed. What belongs to the other kinds is kept too, so that changing the kind and back loses nothing.
@@ -15,8 +16,10 @@ import org.lapwright.core.track.Piece;
  * @param angle of a turn, degrees
  * @param bank of a turn, degrees; may be empty
  * @param rise of the far end, mm; may be empty
+ * @param extras what is different on it
  */
-public record PieceFields(String kind, String length, String radius, String angle, String bank, String rise) {
+public record PieceFields(
+        String kind, String length, String radius, String angle, String bank, String rise, ExtraFields extras) {
     static final String STRAIGHT = "straight";
     static final String LEFT = "left";
     static final String RIGHT = "right";
@@ -27,15 +30,15 @@ public record PieceFields(String kind, String length, String radius, String angl
 
     /** A new piece of this kind; what is likely stands in it already. */
     static PieceFields fresh(String kind) {
-        return new PieceFields(known(kind), USUAL_LENGTH, USUAL_RADIUS, USUAL_ANGLE, "", "");
+        return new PieceFields(known(kind), USUAL_LENGTH, USUAL_RADIUS, USUAL_ANGLE, "", "", ExtraFields.NONE);
     }
 
     static PieceFields straight(String length) {
-        return new PieceFields(STRAIGHT, length, USUAL_RADIUS, USUAL_ANGLE, "", "");
+        return new PieceFields(STRAIGHT, length, USUAL_RADIUS, USUAL_ANGLE, "", "", ExtraFields.NONE);
     }
 
     static PieceFields turn(String kind, String radius, String angle) {
-        return new PieceFields(known(kind), USUAL_LENGTH, radius, angle, "", "");
+        return new PieceFields(known(kind), USUAL_LENGTH, radius, angle, "", "", ExtraFields.NONE);
     }
 
     static PieceFields of(Piece piece) {
@@ -47,10 +50,11 @@ public record PieceFields(String kind, String length, String radius, String angl
                     Written.exact(turn.radiusMm()),
                     Written.exact(turn.angleDeg()),
                     turn.bankDeg() == 0 ? "" : Written.exact(turn.bankDeg()),
-                    rise);
+                    rise,
+                    ExtraFields.of(piece.extras()));
         }
         String length = Written.exact(((Piece.Straight) piece).lengthMm());
-        return new PieceFields(STRAIGHT, length, USUAL_RADIUS, USUAL_ANGLE, "", rise);
+        return new PieceFields(STRAIGHT, length, USUAL_RADIUS, USUAL_ANGLE, "", rise, ExtraFields.of(piece.extras()));
     }
 
     private static String known(String kind) {
@@ -64,7 +68,8 @@ public record PieceFields(String kind, String length, String radius, String angl
                 fields.text("radius-" + number),
                 fields.text("angle-" + number),
                 fields.text("bank-" + number),
-                fields.text("rise-" + number));
+                fields.text("rise-" + number),
+                ExtraFields.from(fields, number));
     }
 
     void into(Map<String, String> fields, int number) {
@@ -74,6 +79,7 @@ public record PieceFields(String kind, String length, String radius, String angl
         fields.put("angle-" + number, angle);
         fields.put("bank-" + number, bank);
         fields.put("rise-" + number, rise);
+        extras.into(fields, number);
     }
 
     /** Whether it is a straight. */
@@ -81,9 +87,9 @@ public record PieceFields(String kind, String length, String radius, String angl
         return kind.equals(STRAIGHT);
     }
 
-    /** Whether bank or rise were given. */
-    public boolean isSloping() {
-        return !(bank + rise).isBlank();
+    /** Whether bank, rise or anything different were given. */
+    public boolean isSpecial() {
+        return !(bank + rise).isBlank() || !extras.isEmpty();
     }
 
     /** What it is, for the racer: {@code straight} or {@code left turn}. */
@@ -93,32 +99,47 @@ public record PieceFields(String kind, String length, String radius, String angl
 
     /** Turning the other way; a straight stays. */
     PieceFields mirrored() {
-        return new PieceFields(
-                isStraight() ? STRAIGHT : kind.equals(LEFT) ? RIGHT : LEFT, length, radius, angle, bank, rise);
+        String other = isStraight() ? STRAIGHT : kind.equals(LEFT) ? RIGHT : LEFT;
+        return new PieceFields(other, length, radius, angle, bank, rise, extras.mirrored());
     }
 
     PieceFields withLength(String other) {
-        return new PieceFields(kind, other, radius, angle, bank, rise);
+        return new PieceFields(kind, other, radius, angle, bank, rise, extras);
     }
 
     PieceFields withRadius(String other) {
-        return new PieceFields(kind, length, other, angle, bank, rise);
+        return new PieceFields(kind, length, other, angle, bank, rise, extras);
     }
 
     PieceFields withAngle(String other) {
-        return new PieceFields(kind, length, radius, other, bank, rise);
+        return new PieceFields(kind, length, radius, other, bank, rise, extras);
+    }
+
+    PieceFields with(ExtraFields others) {
+        return new PieceFields(kind, length, radius, angle, bank, rise, others);
     }
 
     Optional<Piece> read(int number, Typed typed) {
+        int before = typed.problems().size();
+        Optional<PieceExtras> different = extras.read(number, typed);
+        Optional<? extends Piece> plain = isStraight() ? straight(number, typed) : turn(number, typed);
+        return typed.problems().size() > before ? Optional.empty() : plain.flatMap(piece -> different.map(piece::with));
+    }
+
+    private Optional<Piece.Straight> straight(int number, Typed typed) {
         String about = "Piece " + number;
         int before = typed.problems().size();
         double riseMm = typed.at("rise-" + number).number(rise, Piece.RISE, about + ", rise", 0);
-        if (isStraight()) {
-            double lengthMm = typed.at("length-" + number).number(length, Piece.STRAIGHT, about + ", length");
-            return typed.problems().size() > before
-                    ? Optional.empty()
-                    : typed.at("rise-" + number).build(about + ": ", () -> new Piece.Straight(lengthMm, riseMm));
-        }
+        double lengthMm = typed.at("length-" + number).number(length, Piece.STRAIGHT, about + ", length");
+        return typed.problems().size() > before
+                ? Optional.empty()
+                : typed.at("rise-" + number).build(about + ": ", () -> new Piece.Straight(lengthMm, riseMm));
+    }
+
+    private Optional<Piece.Turn> turn(int number, Typed typed) {
+        String about = "Piece " + number;
+        int before = typed.problems().size();
+        double riseMm = typed.at("rise-" + number).number(rise, Piece.RISE, about + ", rise", 0);
         double radiusMm = typed.at("radius-" + number).number(radius, Piece.RADIUS, about + ", radius");
         double angleDeg = typed.at("angle-" + number).number(angle, Piece.ANGLE, about + ", angle");
         double bankDeg = typed.at("bank-" + number).number(bank, Piece.BANK, about + ", bank", 0);

@@ -3,11 +3,14 @@ package org.lapwright.app.web.track.editor;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.lapwright.app.web.track.Typed;
 import org.lapwright.core.track.Lane;
+import org.lapwright.core.track.PieceLayout;
+import org.lapwright.core.track.Track;
 import org.lapwright.core.units.NumberKey;
 
 /** What the buttons of the editor do. A press that makes no sense changes nothing. */
@@ -36,6 +39,7 @@ public final class Press {
         return switch (words[0]) {
             case "add" -> press.add(words);
             case "lane" -> press.lane(words);
+            case "gate" -> press.gate(words);
             case "set" -> press.set(wish);
             case "scale" -> press.scale();
             case "undo" -> editor.undone();
@@ -59,9 +63,83 @@ public final class Press {
             case "copy" -> copy(at);
             case "up" -> swap(at - 1, "Piece " + number + " moved up");
             case "down" -> swap(at, "Piece " + number + " moved down");
+            case "cross" -> cross(at);
+            case "start" -> start(at);
             case "mirror" -> change(at, piece -> piece.mirrored(), "Piece " + number + " mirrored");
             default -> was;
         };
+    }
+
+    /** The lanes change places on this piece: the left one becomes the right one. */
+    private Editor cross(int at) {
+        List<Double> before = offsetsBefore(at);
+        if (before.isEmpty()) {
+            return was.saying("The lanes need their offsets before they can swap.");
+        }
+        List<Double> after = new ArrayList<>(before);
+        Collections.reverse(after);
+        PieceFields piece = pieces.get(at);
+        pieces.set(at, piece.with(piece.extras().withEnds(after)));
+        return done(0, "Lanes swap on piece " + (at + 1));
+    }
+
+    /** Where the lanes lie before a piece, mm; empty when that cannot be understood. */
+    private List<Double> offsetsBefore(int at) {
+        Typed quietly = new Typed();
+        List<Double> offsets = new ArrayList<>();
+        for (int i = 0; i < lanes.size(); i++) {
+            lanes.get(i).read(i + 1, quietly).ifPresent(lane -> offsets.add(lane.offsetMm()));
+        }
+        List<Double> now = offsets;
+        for (int i = 0; i < at; i++) {
+            List<Double> ends = pieces.get(i)
+                    .extras()
+                    .read(i + 1, quietly)
+                    .map(extras -> extras.laneEndsMm())
+                    .orElse(List.of());
+            now = ends.isEmpty() ? now : ends;
+        }
+        return quietly.faults().isEmpty() && now.size() == lanes.size() ? now : List.of();
+    }
+
+    /** The timing line moves to the start of this piece; gates and feeds stay where they are on the table. */
+    private Editor start(int at) {
+        Optional<Track> track = was.form().read().track();
+        if (at == 0 || track.isEmpty()) {
+            return track.isEmpty() ? was.saying("The pieces must make a track before its start can move.") : was;
+        }
+        Track moved = StartMove.moved(track.get(), at);
+        TrackForm form =
+                TrackForm.of(moved, (PieceLayout) moved.layout(), was.form().name());
+        return was.did(
+                new TrackForm(
+                        was.form().name(),
+                        was.form().origin(),
+                        was.form().replace(),
+                        form.lanes(),
+                        was.form().surface(),
+                        form.power(),
+                        form.pieces(),
+                        form.gates()),
+                was.place(),
+                "The lap starts at what was piece " + (at + 1));
+    }
+
+    private Editor gate(String[] words) {
+        List<GateFields> gates = new ArrayList<>(was.form().gates());
+        String word = words.length > 1 ? words[1] : "";
+        if (word.equals("add") && gates.size() < TrackForm.MOST_GATES) {
+            gates.add(new GateFields("section " + (gates.size() + 1), gates.isEmpty() ? "50" : ""));
+            return was.did(was.form().withGates(gates), was.place(), "Gate added; say where it stands");
+        }
+        if (word.equals("drop") && words.length > 2 && words[2].matches("\\d{1,2}")) {
+            int number = Integer.parseInt(words[2]);
+            if (number >= 1 && number <= gates.size()) {
+                GateFields gone = gates.remove(number - 1);
+                return was.did(was.form().withGates(gates), was.place(), "Gate '" + gone.name() + "' removed");
+            }
+        }
+        return was;
     }
 
     private Editor done(int placeBy, String what) {

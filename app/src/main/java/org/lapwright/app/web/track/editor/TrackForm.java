@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.track.Typed;
+import org.lapwright.core.track.Gate;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Piece;
 import org.lapwright.core.track.PieceLayout;
@@ -26,6 +28,7 @@ import org.lapwright.core.track.Track;
  * @param surface what the tyres run on
  * @param power what feeds the lanes
  * @param pieces from the timing line on
+ * @param gates timing gates beside the timing line
  */
 public record TrackForm(
         String name,
@@ -34,12 +37,16 @@ public record TrackForm(
         List<LaneFields> lanes,
         SurfaceFields surface,
         PowerFields power,
-        List<PieceFields> pieces) {
+        List<PieceFields> pieces,
+        List<GateFields> gates) {
     /** More pieces than this want a file. */
     public static final int MOST_PIECES = 200;
 
     /** As many lanes as a track may have. */
     public static final int MOST_LANES = 16;
+
+    /** As many gates beside the timing line as a track may have. */
+    public static final int MOST_GATES = 12;
 
     private static final Pattern PIECE = Pattern.compile("pieces\\[(\\d+)]");
 
@@ -47,6 +54,7 @@ public record TrackForm(
     public TrackForm {
         lanes = List.copyOf(lanes);
         pieces = List.copyOf(pieces);
+        gates = List.copyOf(gates);
     }
 
     /** An oval to begin with. The resistances are usual ones (common practice, no source), not measured. */
@@ -62,7 +70,8 @@ public record TrackForm(
                         PieceFields.straight("1500"),
                         PieceFields.turn(PieceFields.LEFT, "400", "180"),
                         PieceFields.straight("1500"),
-                        PieceFields.turn(PieceFields.LEFT, "400", "180")));
+                        PieceFields.turn(PieceFields.LEFT, "400", "180")),
+                List.of());
     }
 
     /**
@@ -80,7 +89,8 @@ public record TrackForm(
                 track.lanes().stream().map(lane -> LaneFields.of(lane)).toList(),
                 SurfaceFields.of(track.surface()),
                 PowerFields.of(track.power()),
-                layout.pieces().stream().map(piece -> PieceFields.of(piece)).toList());
+                layout.pieces().stream().map(piece -> PieceFields.of(piece)).toList(),
+                track.gates().stream().map(gate -> GateFields.of(gate)).toList());
     }
 
     /** What was typed. */
@@ -93,6 +103,10 @@ public record TrackForm(
         for (int i = 1; i <= MOST_PIECES && fields.has("kind-" + i); i++) {
             pieces.add(PieceFields.from(fields, i));
         }
+        List<GateFields> gates = new ArrayList<>();
+        for (int i = 1; i <= MOST_GATES && fields.has("gate-at-" + i); i++) {
+            gates.add(GateFields.from(fields, i));
+        }
         return new TrackForm(
                 fields.text("name"),
                 fields.text("origin"),
@@ -100,7 +114,8 @@ public record TrackForm(
                 lanes,
                 SurfaceFields.from(fields),
                 PowerFields.from(fields),
-                pieces);
+                pieces,
+                gates);
     }
 
     /** The same as fields of a form. */
@@ -117,6 +132,9 @@ public record TrackForm(
         for (int i = 0; i < pieces.size(); i++) {
             pieces.get(i).into(fields, i + 1);
         }
+        for (int i = 0; i < gates.size(); i++) {
+            gates.get(i).into(fields, i + 1);
+        }
         return fields;
     }
 
@@ -126,11 +144,15 @@ public record TrackForm(
     }
 
     TrackForm withPieces(List<PieceFields> others) {
-        return new TrackForm(name, origin, replace, lanes, surface, power, others);
+        return new TrackForm(name, origin, replace, lanes, surface, power, others, gates);
+    }
+
+    TrackForm withGates(List<GateFields> others) {
+        return new TrackForm(name, origin, replace, lanes, surface, power, pieces, others);
     }
 
     TrackForm withLanes(List<LaneFields> others) {
-        return new TrackForm(name, origin, replace, others, surface, power, pieces);
+        return new TrackForm(name, origin, replace, others, surface, power, pieces, gates);
     }
 
     /** What was understood. */
@@ -150,21 +172,33 @@ public record TrackForm(
         if (lanes.isEmpty()) {
             typed.at("").problem("There is no lane; add one.");
         }
+        List<Gate> timed = new ArrayList<>();
+        for (int i = 0; i < gates.size(); i++) {
+            gates.get(i).read(i + 1, typed).ifPresent(timed::add);
+        }
         Optional<Surface> ground = surface.read(typed);
         Optional<Power> feed = power.read(typed);
         Optional<Track> track = typed.problems().isEmpty()
-                ? built(slots, ground.orElseThrow(), feed.orElseThrow(), layout, typed)
+                ? built(
+                        typed,
+                        called -> new Track(
+                                called,
+                                ground.orElseThrow(),
+                                slots,
+                                feed.orElseThrow(),
+                                new PieceLayout(layout),
+                                timed))
                 : Optional.empty();
         return new Reading(track, typed.faults());
     }
 
     /** What only shows when all is put together: the message counts pieces from 0 as files do, the form from 1. */
-    private Optional<Track> built(List<Lane> slots, Surface ground, Power feed, List<Piece> layout, Typed typed) {
+    private Optional<Track> built(Typed typed, Function<String, Track> maker) {
         String called = name.isBlank() ? "Track without a name" : name;
         try {
-            return Optional.of(new Track(called, ground, slots, feed, new PieceLayout(layout)));
+            return Optional.of(maker.apply(called));
         } catch (IllegalArgumentException unfit) {
-            String said = String.valueOf(unfit.getMessage());
+            String said = String.valueOf(unfit.getMessage()).replace("lane_ends_mm", "“lanes at its end”");
             Optional<Integer> piece =
                     PIECE.matcher(said).results().findFirst().map(found -> Integer.parseInt(found.group(1)) + 1);
             typed.at(piece.map(number -> "radius-" + number).orElse(""))

@@ -75,9 +75,15 @@ public record LanesSvg(
     }
 
     private static String course(Track track, Lane lane) {
-        return track.layout() instanceof PieceLayout layout
+        return track.layout() instanceof PieceLayout layout && keepApart(layout)
                 ? arcs(layout, lane.offsetM())
                 : chords(LanePlan.of(track, lane));
+    }
+
+    /** Lanes that move sideways are no arcs. */
+    private static boolean keepApart(PieceLayout layout) {
+        return layout.pieces().stream()
+                .allMatch(piece -> piece.extras().laneEndsMm().isEmpty());
     }
 
     private static String arcs(PieceLayout layout, double offsetM) {

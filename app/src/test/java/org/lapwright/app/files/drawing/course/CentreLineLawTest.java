@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapwright.app.files.drawing.Trouble;
 import org.lapwright.core.track.Lane;
+import org.lapwright.core.track.LanePath;
 import org.lapwright.core.track.PlanPose;
 import org.lapwright.core.track.PointLayout;
 import org.lapwright.core.track.Power;
@@ -31,11 +32,11 @@ class CentreLineLawTest {
     }
 
     private static List<PlanPose> course(CentreLine line) {
-        return new PointLayout(line.points()).course(0, 3000);
+        return new PointLayout(line.points()).course(LanePath.CENTRE, 3000);
     }
 
     private static double length(CentreLine line) {
-        return 1000 * new PointLayout(line.points()).lengthM(0);
+        return 1000 * new PointLayout(line.points()).lengthM(LanePath.CENTRE);
     }
 
     @Test

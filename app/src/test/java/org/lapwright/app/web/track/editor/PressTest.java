@@ -10,6 +10,7 @@ import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lapwright.core.track.Gate;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
 
@@ -159,7 +160,7 @@ class PressTest {
                         "The end points 60° to the right of where it should: a turn is missing, or one is too many.");
         TrackForm ramp = OVAL.form();
         List<PieceFields> pieces = new java.util.ArrayList<>(ramp.pieces());
-        pieces.set(0, new PieceFields("straight", "1500", "", "", "", "30"));
+        pieces.set(0, new PieceFields("straight", "1500", "", "", "", "30", ExtraFields.NONE));
         assertThat(ClosingOffer.of(layout(Editor.opened(ramp.withPieces(pieces))))
                         .why())
                 .startsWith("The rises do not add up: the end lies 30 mm above the start.");
@@ -202,5 +203,56 @@ class PressTest {
 
     private static PieceLayout layout(Editor editor) {
         return (PieceLayout) editor.form().read().track().orElseThrow().layout();
+    }
+
+    @Test
+    void lanesSwapAndSwapBack() {
+        Editor once = pressed(OVAL, "cross-1");
+        assertThat(once.form().pieces().get(0).extras().ends()).isEqualTo("-50 50");
+        // One swap makes one long slot of two.
+        assertThat(once.form().read().faults().get(0).sentence())
+                .contains("“lanes at its end”", "even number of times");
+        Editor twice = pressed(once, "cross-3");
+        assertThat(twice.form().pieces().get(2).extras().ends()).isEqualTo("50 -50");
+        Track track = twice.form().read().track().orElseThrow();
+        assertThat(track.lengthM(track.lanes().get(0)))
+                .isCloseTo(track.lengthM(track.lanes().get(1)), within(1e-9));
+        assertThat(pressed(twice, "undo", "undo").form()).isEqualTo(OVAL.form());
+    }
+
+    @Test
+    void aMirroredSwapIsASwapTheOtherWay() {
+        Editor swapped = pressed(OVAL, "cross-2", "mirror-2");
+        assertThat(swapped.form().pieces().get(1).extras().ends()).isEqualTo("50 -50");
+    }
+
+    /** The lap begins elsewhere: pieces turn about, gates and feeds stay on the table, every lane is as long as before. */
+    @Test
+    void theTimingLineMoves() {
+        Editor gated = pressed(OVAL, "cross-1", "cross-3", "gate-add");
+        Track before = gated.form().read().track().orElseThrow();
+        Editor moved = pressed(gated, "start-3");
+        Track after = moved.form().read().track().orElseThrow();
+        assertThat(kinds(moved)).containsExactly("straight", "left", "straight", "left");
+        assertThat(after.lanes().get(0).offsetMm()).isEqualTo(-50);
+        assertThat(after.lengthM(after.lanes().get(0)))
+                .isCloseTo(before.lengthM(before.lanes().get(0)), within(1e-9));
+        // Half a lap on, the gate at half a lap is the timing line.
+        assertThat(after.gates()).isEmpty();
+        assertThat(after.power().tapsAt()).containsExactly(0.5);
+        Track back = pressed(moved, "start-3").form().read().track().orElseThrow();
+        assertThat(back.lanes()).isEqualTo(before.lanes());
+        assertThat(back.layout()).isEqualTo(before.layout());
+        assertThat(back.power()).isEqualTo(before.power());
+    }
+
+    @Test
+    void gatesComeAndGo() {
+        Editor gated = pressed(OVAL, "gate-add", "gate-add");
+        assertThat(gated.form().gates()).extracting(GateFields::at).containsExactly("50", "");
+        assertThat(gated.form().read().faults().get(0).field()).isEqualTo("gate-at-2");
+        Editor one = pressed(gated, "gate-drop-2");
+        assertThat(one.form().read().track().orElseThrow().gates()).containsExactly(new Gate("section 1", 0.5));
+        assertThat(pressed(one, "gate-drop-9").form()).isEqualTo(one.form());
     }
 }
