@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.track.Lane;
@@ -161,7 +162,7 @@ public final class CarFit {
                 }
                 int to = from[c] + cars.get(c).size();
                 rows.add(new PaceTarget.Row(
-                        curves.get(new Key(c, pace.setUp(), pace.lanes())),
+                        Objects.requireNonNull(curves.get(new Key(c, pace.setUp(), pace.lanes()))),
                         from[c],
                         to,
                         all.size() > 1 ? to : -1,
