@@ -11,20 +11,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.track.FilePage;
 import org.lapwright.app.web.track.TrackChoice;
 import org.lapwright.app.web.track.Typed.Fault;
 import org.lapwright.app.web.track.editor.DrawPage;
+import org.lapwright.app.web.track.editor.DrawnLaps;
 import org.lapwright.app.web.track.editor.Editor;
 import org.lapwright.app.web.track.editor.Press;
 import org.lapwright.app.web.track.editor.TrackForm;
 import org.lapwright.app.web.view.Shell.Tab;
+import org.lapwright.core.car.SetUp;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
 
@@ -33,10 +37,12 @@ final class DrawRoutes {
     private static final String FORM = "application/x-www-form-urlencoded";
 
     private final OwnGarage garage;
+    private final PredictLap predictLap;
     private final Pages pages;
 
-    DrawRoutes(OwnGarage garage, Pages pages) {
-        this.garage = garage;
+    DrawRoutes(PhysicsCases cases, Pages pages) {
+        this.garage = cases.garage();
+        this.predictLap = cases.predictLap();
         this.pages = pages;
     }
 
@@ -56,20 +62,15 @@ final class DrawRoutes {
                         422,
                         "The file of %s cannot be used as it is.".formatted(file.name()),
                         "The Track page says what is wrong in it. Nothing was changed."));
-        if (!(read.track().layout() instanceof PieceLayout layout)) {
-            throw new Problem(
-                    422,
-                    "%s is a drawn line and has no pieces to edit.".formatted(file.name()),
-                    "Its lanes and its line are changed in its file. Nothing was changed.");
-        }
-        if (layout.pieces().size() > TrackForm.MOST_PIECES) {
+        if (read.track().layout() instanceof PieceLayout layout
+                && layout.pieces().size() > TrackForm.MOST_PIECES) {
             throw new Problem(
                     422,
                     "%s has %d pieces; the form takes up to %d."
                             .formatted(file.name(), layout.pieces().size(), TrackForm.MOST_PIECES),
                     "Change its file instead. Nothing was changed.");
         }
-        return TrackForm.of(read.track(), layout, file.example() ? file.name() + ", my copy" : file.name());
+        return TrackForm.of(read.track(), file.example() ? file.name() + ", my copy" : file.name());
     }
 
     void press(Context context) {
@@ -98,7 +99,26 @@ final class DrawRoutes {
                         editor,
                         faults,
                         reading.track(),
+                        laps(context, reading.track()),
                         isTaken(editor.form().name()) && !isItself(editor.form())));
+    }
+
+    /** The chosen car, or the first one, on the track as it is typed. */
+    private DrawnLaps laps(Context context, Optional<Track> track) {
+        List<String> cars = garage.cars().stream().map(KeptFile::name).toList();
+        if (cars.isEmpty()) {
+            return DrawnLaps.NONE;
+        }
+        String asked = Optional.ofNullable(context.formParam("car")).orElse("");
+        String car = cars.contains(asked) ? asked : cars.get(0);
+        Optional<SetUp> setUp = garage.car(car)
+                .flatMap(kept -> CarFile.read(kept.text()).accepted())
+                .map(CarFile::setUp);
+        return DrawnLaps.of(
+                cars,
+                car,
+                setUp.isPresent() ? track : Optional.empty(),
+                (drawn, lane) -> predictLap.predict(setUp.orElseThrow(), drawn, lane));
     }
 
     private void keep(Context context, Editor editor) {

@@ -132,7 +132,8 @@ final class TrackRoutes {
                 choice,
                 context.queryParamMap().containsKey("saved"),
                 file.example(),
-                track.layout() instanceof PieceLayout layout && layout.pieces().size() <= TrackForm.MOST_PIECES,
+                !(track.layout() instanceof PieceLayout layout)
+                        || layout.pieces().size() <= TrackForm.MOST_PIECES,
                 notices,
                 CrossingsInWords.of(track),
                 TrackPage.map(track, lane, drawn, choice.byLimit()),

@@ -110,7 +110,7 @@ public final class WebApp implements AutoCloseable {
         LadderRoutes ladder = new LadderRoutes(useCases, pages);
         WordRoutes words = new WordRoutes(useCases.glossary(), pages);
         TrackRoutes track = new TrackRoutes(useCases, pages);
-        DrawRoutes draw = new DrawRoutes(useCases.physics().garage(), pages);
+        DrawRoutes draw = new DrawRoutes(useCases.physics(), pages);
         VerdictApi api = new VerdictApi(useCases.judgeChange(), useCases.knownDriver());
         routes.get("/", compare::open);
         routes.post("/", compare::press);
@@ -140,6 +140,9 @@ public final class WebApp implements AutoCloseable {
         PaperRoutes paper = new PaperRoutes(useCases.physics().garage(), pages);
         routes.get("/track/print", paper::print);
         routes.get("/track/lanes.svg", paper::lanes);
+        RailRoutes rails = new RailRoutes(useCases.physics().garage(), pages);
+        routes.get("/track/rails", rails::open);
+        routes.post("/track/rails", rails::press);
         routes.get("/track/file", draw::openFile);
         routes.post("/track/file", draw::pressFile);
         routeLine(routes);

@@ -35,6 +35,7 @@ class AccessibilityTest {
             "/track?track=Hill&car=Dunlin&show=limits",
             "/track/draw",
             "/track/draw?track=Hill",
+            "/track/rails?track=Hill",
             "/track/print?track=Hill",
             "/track/file",
             "/track/line",

@@ -139,9 +139,10 @@ class EditorRoutesTest {
                                         "(?s)\"pieces\".*?\\]",
                                         "\"points_mm\": [[0,0],[1000,0],[2000,500],[1000,1000],[0,1000],[-500,500]]"));
         HttpResponse<String> line = visitor.get("/track/draw?track=Line");
-        assertThat(line.statusCode()).isEqualTo(422);
-        assertThat(line.body()).contains("Line is a drawn line and has no pieces to edit.");
-        assertThat(visitor.get("/track?track=Line").body()).doesNotContain("/track/draw?track=Line");
+        assertThat(line.statusCode()).isEqualTo(200);
+        assertThat(line.body()).contains("The drawn line", "6 points", "Drive it the other way");
+        assertThat(line.body()).doesNotContain("Add a piece");
+        assertThat(visitor.get("/track?track=Line").body()).contains("/track/draw?track=Line");
         assertThat(visitor.get("/track/print?track=Line").body()).contains("Scale <strong>1:");
         assertThat(visitor.get("/track/lanes.svg?track=Line").body()).contains("<path class=\"lane\"");
     }
@@ -176,8 +177,7 @@ class EditorRoutesTest {
         Map<String, String> fields = fields(visitor.get("/track/draw").body());
         fields.put("tape", "5750.4");
         String shown = press(fields, "look").body();
-        assertThat(shown)
-                .contains("Lane 1: 5750.4 mm by tape, 5199.1 mm as drawn.", "Scale straights and radii by 1.1000");
+        assertThat(shown).contains("Lane 1: 5750.4 mm by tape, 5199.1 mm as drawn.", "Scale it by 1.1000");
         assertThat(press(fields, "scale").body()).contains("They agree.", "Undo: Straights and radii scaled by 1.1000");
     }
 
@@ -199,5 +199,15 @@ class EditorRoutesTest {
                 .containsPattern("width=\"[\\d.]+mm\" height=\"[\\d.]+mm\"")
                 .doesNotContain("style=\"", "NaN");
         assertThat(visitor.get("/track/print").statusCode()).isEqualTo(404);
+    }
+
+    /** With a car in the garage every edit says at once what it could do, lane by lane. */
+    @Test
+    void theSpeedIsSeenAtOnce() {
+        Stage own = new Stage().withReferenceFiles();
+        try (own) {
+            String page = new Visitor(own).get("/track/draw").body();
+            assertThat(page).contains("on lane 1 could do", "on lane 2 could do", "Driven by", "speed-1");
+        }
     }
 }

@@ -121,9 +121,10 @@ public record LaneMap(
         return of(track, lane, Colouring.plain(LanePlan.of(track, lane).cells()), Optional.empty(), false);
     }
 
-    /** All lanes alike, with the numbers of the pieces, counted from 1. */
-    public static LaneMap numbered(Track track) {
-        LaneMap plain = plain(track, track.lanes().get(0));
+    /** The first lane by the speed of a lap, or all lanes alike; with the numbers of the pieces, counted from 1. */
+    public static LaneMap numbered(Track track, Optional<PredictedLap> lap) {
+        Lane first = track.lanes().get(0);
+        LaneMap plain = lap.map(driven -> bySpeed(track, first, driven)).orElseGet(() -> plain(track, first));
         return new LaneMap(
                 plain.summary,
                 plain.viewBox,

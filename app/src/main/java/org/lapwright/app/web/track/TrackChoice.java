@@ -78,6 +78,11 @@ public record TrackChoice(
         return "/track/print?track=" + encoded(track);
     }
 
+    /** The guided measurement of its rails. */
+    public String rails() {
+        return "/track/rails?track=" + encoded(track);
+    }
+
     /** The lanes as a drawing in true size. */
     public String lanesSvg() {
         return "/track/lanes.svg?track=" + encoded(track);

@@ -20,7 +20,7 @@ import org.lapwright.core.track.Track;
  * @param choice what is shown
  * @param saved whether it was saved just now
  * @param example whether it belongs to the example garage
- * @param hasPieces whether the editor can take it
+ * @param editable whether the editor can take it
  * @param notices what could not be shown, and why
  * @param crossings where it passes over itself, in words
  * @param map the lane from above
@@ -32,7 +32,7 @@ public record TrackPage(
         TrackChoice choice,
         boolean saved,
         boolean example,
-        boolean hasPieces,
+        boolean editable,
         List<String> notices,
         List<String> crossings,
         LaneMap map,

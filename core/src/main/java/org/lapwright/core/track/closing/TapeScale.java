@@ -1,10 +1,13 @@
 package org.lapwright.core.track.closing;
 
+import java.util.ArrayList;
 import java.util.List;
-import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.LanePath;
+import org.lapwright.core.track.Layout;
 import org.lapwright.core.track.Piece;
 import org.lapwright.core.track.PieceLayout;
+import org.lapwright.core.track.PlanPoint;
+import org.lapwright.core.track.PointLayout;
 import org.lapwright.core.units.NumberKey;
 
 /** Brings a layout to the length that a tape found on one of its lanes. */
@@ -14,39 +17,46 @@ public final class TapeScale {
 
     private TapeScale() {}
 
+    /** Lanes that move sideways along a piece do not grow quite in step; a few steps settle it. */
+    private static final int STEPS = 6;
+
     /**
-     * The factor for straights and radii that gives a lane a length. Lanes stay as far apart as they are, so a lane of a
-     * layout that turns through Φ to the left measures f C − o Φ, with C along the centre line and o its offset.
+     * The factor that gives a lane a length: for straights and radii, or for the points of a drawn line. Lanes stay as far apart as they
+     * are, so a lane of a layout that turns through Φ to the left measures f C − o Φ, with C along the centre line and o its offset.
      *
      * @param tapeMm length of the lane by tape, mm
      * @throws IllegalArgumentException if the lane cannot be so short
      */
-    public static double factor(PieceLayout layout, Lane lane, double tapeMm) {
+    public static double factor(Layout layout, LanePath lane, double tapeMm) {
         double centreMm = 1000 * layout.lengthM(LanePath.CENTRE);
-        double turned = 0;
-        for (Piece piece : layout.pieces()) {
-            if (piece instanceof Piece.Turn turn) {
-                turned += (turn.left() ? 1 : -1) * Math.toRadians(turn.angleDeg());
-            }
+        TAPE.check(tapeMm);
+        double factor = 1 + (tapeMm - 1000 * layout.lengthM(lane)) / centreMm;
+        for (int step = 0; step < STEPS && factor > 0; step++) {
+            factor += (tapeMm - 1000 * scaled(layout, factor).lengthM(lane)) / centreMm;
         }
-        double factor = (TAPE.check(tapeMm) + lane.offsetMm() * turned) / centreMm;
-        if (factor <= 0) {
-            throw new IllegalArgumentException("lane '%s' is longer than %s mm however small the track"
-                    .formatted(lane.name(), Math.round(tapeMm)));
+        if (!(factor > 0)) {
+            throw new IllegalArgumentException(
+                    "the lane is longer than %s mm however small the track".formatted(Math.round(tapeMm)));
         }
         return factor;
     }
 
     /**
-     * The layout with straights and radii times a factor; angles, banks and rises stay.
+     * The layout with straights and radii, or the places of its points, times a factor; angles, banks and rises stay.
      *
      * @throws IllegalArgumentException if a number leaves its range, naming the piece
      */
-    public static PieceLayout scaled(PieceLayout layout, double factor) {
-        List<Piece> pieces = new java.util.ArrayList<>();
-        for (int i = 0; i < layout.pieces().size(); i++) {
+    public static Layout scaled(Layout layout, double factor) {
+        if (layout instanceof PointLayout line) {
+            return new PointLayout(line.points().stream()
+                    .map(point -> new PlanPoint(point.xMm() * factor, point.yMm() * factor))
+                    .toList());
+        }
+        List<Piece> before = ((PieceLayout) layout).pieces();
+        List<Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < before.size(); i++) {
             try {
-                pieces.add(scaled(layout.pieces().get(i), factor));
+                pieces.add(scaled(before.get(i), factor));
             } catch (IllegalArgumentException outside) {
                 throw new IllegalArgumentException("pieces[" + i + "]: " + outside.getMessage(), outside);
             }

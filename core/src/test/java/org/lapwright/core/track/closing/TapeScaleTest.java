@@ -25,9 +25,9 @@ class TapeScaleTest {
     void aLaneOfAStadiumGetsItsLength() {
         Lane inner = new Lane("inner", 50);
         double tape = 2000 * 1.1 + 2 * Math.PI * (400 * 1.1 - 50);
-        double factor = TapeScale.factor(STADIUM, inner, tape);
+        double factor = TapeScale.factor(STADIUM, LanePath.beside(inner.offsetM()), tape);
         assertThat(factor).isCloseTo(1.1, within(1e-12));
-        PieceLayout scaled = TapeScale.scaled(STADIUM, factor);
+        PieceLayout scaled = (PieceLayout) TapeScale.scaled(STADIUM, factor);
         assertThat(1000 * scaled.lengthM(LanePath.beside(inner.offsetM()))).isCloseTo(tape, within(1e-9));
         assertThat(scaled.pieces().get(1)).isEqualTo(new Turn(400 * factor, 180, true, 5, 0));
         assertThat(scaled.closingGap().distanceM()).isLessThan(1e-12);
@@ -42,16 +42,17 @@ class TapeScaleTest {
                 new Straight(600, 0),
                 new Turn(300, 270, false, 0, 0)));
         double centre = 1200 + 3 * Math.PI * 300;
-        assertThat(TapeScale.factor(eight, new Lane("outer", -60), 2 * centre)).isCloseTo(2, within(1e-12));
+        assertThat(TapeScale.factor(eight, LanePath.beside(-60 / 1000.0), 2 * centre))
+                .isCloseTo(2, within(1e-12));
     }
 
     @Test
     void whatCannotBeIsNamed() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> TapeScale.factor(STADIUM, new Lane("outer", -300), 1000))
-                .withMessage("lane 'outer' is longer than 1000 mm however small the track");
+                .isThrownBy(() -> TapeScale.factor(STADIUM, LanePath.beside(-300 / 1000.0), 1000))
+                .withMessage("the lane is longer than 1000 mm however small the track");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> TapeScale.factor(STADIUM, new Lane("outer", 0), 5))
+                .isThrownBy(() -> TapeScale.factor(STADIUM, LanePath.beside(0 / 1000.0), 5))
                 .withMessageContaining("tape_mm is 5 mm; it must be from 100");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> TapeScale.scaled(STADIUM, 60))

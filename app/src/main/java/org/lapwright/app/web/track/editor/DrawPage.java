@@ -9,6 +9,7 @@ import org.lapwright.app.usecase.physics.CrossingsInWords;
 import org.lapwright.app.web.track.LaneMap;
 import org.lapwright.app.web.track.Typed.Fault;
 import org.lapwright.app.web.view.Shell;
+import org.lapwright.core.dynamics.PredictedLap;
 import org.lapwright.core.track.ClosingGap;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
@@ -20,6 +21,7 @@ import org.lapwright.core.track.Track;
  * @param editor what is typed
  * @param faults what cannot be understood yet
  * @param sum what the pieces come to, if they make a track
+ * @param laps what a car could do on it
  * @param tape what the tape says; empty without one
  * @param kit pieces to be added by one tap
  * @param taken whether the name belongs to another track of the owner's
@@ -29,6 +31,7 @@ public record DrawPage(
         Editor editor,
         List<Fault> faults,
         Optional<Sum> sum,
+        DrawnLaps laps,
         Optional<TapeOffer> tape,
         Kit kit,
         boolean taken) {
@@ -38,12 +41,14 @@ public record DrawPage(
     }
 
     /** The page of an editor. */
-    public static DrawPage of(Shell shell, Editor editor, List<Fault> faults, Optional<Track> track, boolean taken) {
+    public static DrawPage of(
+            Shell shell, Editor editor, List<Fault> faults, Optional<Track> track, DrawnLaps laps, boolean taken) {
         return new DrawPage(
                 shell,
                 editor,
                 faults,
-                track.map(read -> Sum.of(read)),
+                track.map(read -> Sum.of(read, laps.first())),
+                laps,
                 editor.ruler().tape().isBlank() ? Optional.empty() : Optional.of(TapeOffer.of(editor)),
                 Kit.of(editor.form()),
                 taken);
@@ -85,8 +90,8 @@ public record DrawPage(
             lengths = List.copyOf(lengths);
         }
 
-        /** Measures a track made of pieces. */
-        static Sum of(Track track) {
+        /** Measures a track, and colours it by the speed of a lap on its first lane. */
+        static Sum of(Track track, Optional<PredictedLap> lap) {
             ClosingGap gap = track.layout().closingGap();
             String size = "%s mm and %s°"
                     .formatted(
@@ -100,8 +105,10 @@ public record DrawPage(
                             ? "It does not close: the end misses the start by " + size + "."
                             : "It closes (gap " + size + ").",
                     !gap.isOpen(),
-                    ClosingOffer.of((PieceLayout) track.layout()),
-                    LaneMap.numbered(track));
+                    track.layout() instanceof PieceLayout layout
+                            ? ClosingOffer.of(layout)
+                            : new ClosingOffer.Ways(List.of(), ""),
+                    LaneMap.numbered(track, lap));
         }
     }
 }

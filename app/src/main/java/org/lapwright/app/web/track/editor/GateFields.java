@@ -1,5 +1,6 @@
 package org.lapwright.app.web.track.editor;
 
+import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
 import org.lapwright.app.web.compare.Fields;
@@ -17,7 +18,11 @@ public record GateFields(String name, String at) {
     private static final NumberKey PERCENT = new NumberKey("gates", "at_percent", 0.1, 99.9);
 
     static GateFields of(Gate gate) {
-        return new GateFields(gate.name(), Written.exact(Math.round(1e8 * gate.at()) / 1e6));
+        String percent = new BigDecimal(Double.toString(gate.at()))
+                .movePointRight(2)
+                .stripTrailingZeros()
+                .toPlainString();
+        return new GateFields(gate.name(), percent);
     }
 
     static GateFields from(Fields fields, int number) {
@@ -31,13 +36,17 @@ public record GateFields(String name, String at) {
 
     Optional<Gate> read(int number, Typed typed) {
         int before = typed.problems().size();
-        double percent = typed.at("gate-at-" + number).number(at, PERCENT, "Gate " + number + ", % of the lap");
+        typed.at("gate-at-" + number).number(at, PERCENT, "Gate " + number + ", % of the lap");
         typed.at("gate-name-" + number);
         if (name.isBlank()) {
             typed.problem("Gate " + number + ", section is empty; name the section that ends there.");
         }
-        return typed.problems().size() > before
-                ? Optional.empty()
-                : typed.build("Gate " + number + ": ", () -> new Gate(name, Math.round(1e6 * percent) / 1e8));
+        if (typed.problems().size() > before) {
+            return Optional.empty();
+        }
+        // By the digits themselves, so that a kept gate comes back where it was.
+        double share =
+                new BigDecimal(at.strip().replace(',', '.')).movePointLeft(2).doubleValue();
+        return typed.build("Gate " + number + ": ", () -> new Gate(name, share));
     }
 }

@@ -9,8 +9,11 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.lapwright.app.web.track.Typed;
 import org.lapwright.core.track.Lane;
+import org.lapwright.core.track.Layout;
 import org.lapwright.core.track.PieceLayout;
+import org.lapwright.core.track.PointLayout;
 import org.lapwright.core.track.Track;
+import org.lapwright.core.track.closing.TapeScale;
 import org.lapwright.core.units.NumberKey;
 
 /** What the buttons of the editor do. A press that makes no sense changes nothing. */
@@ -40,6 +43,7 @@ public final class Press {
             case "add" -> press.add(words);
             case "lane" -> press.lane(words);
             case "gate" -> press.gate(words);
+            case "line" -> press.line(words);
             case "set" -> press.set(wish);
             case "scale" -> press.scale();
             case "undo" -> editor.undone();
@@ -104,13 +108,12 @@ public final class Press {
 
     /** The timing line moves to the start of this piece; gates and feeds stay where they are on the table. */
     private Editor start(int at) {
-        Optional<Track> track = was.form().read().track();
+        Optional<Track> track = was.form().read().track().filter(read -> read.layout() instanceof PieceLayout);
         if (at == 0 || track.isEmpty()) {
             return track.isEmpty() ? was.saying("The pieces must make a track before its start can move.") : was;
         }
         Track moved = StartMove.moved(track.get(), at);
-        TrackForm form =
-                TrackForm.of(moved, (PieceLayout) moved.layout(), was.form().name());
+        TrackForm form = TrackForm.of(moved, was.form().name());
         return was.did(
                 new TrackForm(
                         was.form().name(),
@@ -120,9 +123,28 @@ public final class Press {
                         was.form().surface(),
                         form.power(),
                         form.pieces(),
+                        form.line(),
                         form.gates()),
                 was.place(),
                 "The lap starts at what was piece " + (at + 1));
+    }
+
+    private Editor line(String[] words) {
+        LinePoints line = was.form().line();
+        String word = words.length > 1 ? words[1] : "";
+        if (!line.isDrawn()) {
+            return was;
+        }
+        return switch (word) {
+            case "reverse" -> was.did(was.form().withLine(line.reversed()), was.place(), "Driven the other way");
+            case "point" -> was.did(was.form().withLine(line.begunLater(1)), was.place(), "Begun one point later");
+            case "tenth" ->
+                was.did(
+                        was.form().withLine(line.begunLater(Math.max(1, line.count() / 10))),
+                        was.place(),
+                        "Begun a tenth of the points later");
+            default -> was;
+        };
     }
 
     private Editor gate(String[] words) {
@@ -281,6 +303,13 @@ public final class Press {
         OptionalDouble factor = offer.factor();
         if (factor.isEmpty()) {
             return was.saying(offer.sentence());
+        }
+        if (was.form().line().isDrawn()) {
+            Layout scaled = TapeScale.scaled(was.form().line().layout(), factor.getAsDouble());
+            return was.did(
+                    was.form().withLine(LinePoints.of((PointLayout) scaled)),
+                    was.place(),
+                    "Line scaled by %s".formatted(offer.shown()));
         }
         for (int i = 0; i < pieces.size(); i++) {
             PieceFields piece = pieces.get(i);

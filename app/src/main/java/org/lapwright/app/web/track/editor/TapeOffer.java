@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.web.track.Typed;
 import org.lapwright.core.track.Lane;
-import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
 import org.lapwright.core.track.closing.TapeScale;
 
@@ -46,11 +45,10 @@ public record TapeOffer(String sentence, Optional<Lane> lane, OptionalDouble fac
             return new TapeOffer(said + " They agree.", Optional.of(lane), OptionalDouble.empty());
         }
         try {
-            PieceLayout layout = (PieceLayout) track.layout();
-            double factor = TapeScale.factor(layout, lane, tapeMm);
-            TapeScale.scaled(layout, factor);
+            double factor = TapeScale.factor(track.layout(), track.path(lane), tapeMm);
+            TapeScale.scaled(track.layout(), factor);
             return new TapeOffer(
-                    "%s All straights and radii would become %s times as long; lanes stay as far apart."
+                    "%s All lengths and radii would become %s times as long; lanes stay as far apart."
                             .formatted(said, Figures.fixed(factor, 4)),
                     Optional.of(lane),
                     OptionalDouble.of(factor));

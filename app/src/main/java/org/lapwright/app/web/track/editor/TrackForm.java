@@ -14,6 +14,7 @@ import org.lapwright.core.track.Gate;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Piece;
 import org.lapwright.core.track.PieceLayout;
+import org.lapwright.core.track.PointLayout;
 import org.lapwright.core.track.Power;
 import org.lapwright.core.track.Surface;
 import org.lapwright.core.track.Track;
@@ -28,6 +29,7 @@ import org.lapwright.core.track.Track;
  * @param surface what the tyres run on
  * @param power what feeds the lanes
  * @param pieces from the timing line on
+ * @param line the points of a drawn line, in place of pieces
  * @param gates timing gates beside the timing line
  */
 public record TrackForm(
@@ -38,6 +40,7 @@ public record TrackForm(
         SurfaceFields surface,
         PowerFields power,
         List<PieceFields> pieces,
+        LinePoints line,
         List<GateFields> gates) {
     /** More pieces than this want a file. */
     public static final int MOST_PIECES = 200;
@@ -71,6 +74,7 @@ public record TrackForm(
                         PieceFields.turn(PieceFields.LEFT, "400", "180"),
                         PieceFields.straight("1500"),
                         PieceFields.turn(PieceFields.LEFT, "400", "180")),
+                LinePoints.NONE,
                 List.of());
     }
 
@@ -78,10 +82,10 @@ public record TrackForm(
      * A kept track, every digit of it.
      *
      * @param track what is in the file
-     * @param layout its pieces
      * @param name what it is to be called
      */
-    public static TrackForm of(Track track, PieceLayout layout, String name) {
+    public static TrackForm of(Track track, String name) {
+        List<Piece> laid = track.layout() instanceof PieceLayout layout ? layout.pieces() : List.of();
         return new TrackForm(
                 name,
                 track.name(),
@@ -89,7 +93,8 @@ public record TrackForm(
                 track.lanes().stream().map(lane -> LaneFields.of(lane)).toList(),
                 SurfaceFields.of(track.surface()),
                 PowerFields.of(track.power()),
-                layout.pieces().stream().map(piece -> PieceFields.of(piece)).toList(),
+                laid.stream().map(piece -> PieceFields.of(piece)).toList(),
+                track.layout() instanceof PointLayout layout ? LinePoints.of(layout) : LinePoints.NONE,
                 track.gates().stream().map(gate -> GateFields.of(gate)).toList());
     }
 
@@ -115,6 +120,7 @@ public record TrackForm(
                 SurfaceFields.from(fields),
                 PowerFields.from(fields),
                 pieces,
+                LinePoints.from(fields),
                 gates);
     }
 
@@ -132,6 +138,7 @@ public record TrackForm(
         for (int i = 0; i < pieces.size(); i++) {
             pieces.get(i).into(fields, i + 1);
         }
+        line.into(fields);
         for (int i = 0; i < gates.size(); i++) {
             gates.get(i).into(fields, i + 1);
         }
@@ -144,15 +151,19 @@ public record TrackForm(
     }
 
     TrackForm withPieces(List<PieceFields> others) {
-        return new TrackForm(name, origin, replace, lanes, surface, power, others, gates);
+        return new TrackForm(name, origin, replace, lanes, surface, power, others, line, gates);
+    }
+
+    TrackForm withLine(LinePoints other) {
+        return new TrackForm(name, origin, replace, lanes, surface, power, pieces, other, gates);
     }
 
     TrackForm withGates(List<GateFields> others) {
-        return new TrackForm(name, origin, replace, lanes, surface, power, pieces, others);
+        return new TrackForm(name, origin, replace, lanes, surface, power, pieces, line, others);
     }
 
     TrackForm withLanes(List<LaneFields> others) {
-        return new TrackForm(name, origin, replace, others, surface, power, pieces, gates);
+        return new TrackForm(name, origin, replace, others, surface, power, pieces, line, gates);
     }
 
     /** What was understood. */
@@ -162,7 +173,7 @@ public record TrackForm(
         for (int i = 0; i < pieces.size(); i++) {
             pieces.get(i).read(i + 1, typed).ifPresent(layout::add);
         }
-        if (pieces.isEmpty()) {
+        if (pieces.isEmpty() && !line.isDrawn()) {
             typed.at("").problem("There are no pieces yet; add the first one.");
         }
         List<Lane> slots = new ArrayList<>();
@@ -186,7 +197,7 @@ public record TrackForm(
                                 ground.orElseThrow(),
                                 slots,
                                 feed.orElseThrow(),
-                                new PieceLayout(layout),
+                                line.isDrawn() ? line.layout() : new PieceLayout(layout),
                                 timed))
                 : Optional.empty();
         return new Reading(track, typed.faults());

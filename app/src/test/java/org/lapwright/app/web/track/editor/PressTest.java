@@ -173,7 +173,7 @@ class PressTest {
         Editor measured = withTape(OVAL, "1", Written.rounded(tape));
         TapeOffer offer = TapeOffer.of(measured);
         assertThat(offer.sentence())
-                .isEqualTo("Lane 1: 5750.4 mm by tape, 5199.1 mm as drawn. All straights and radii would become 1.1000"
+                .isEqualTo("Lane 1: 5750.4 mm by tape, 5199.1 mm as drawn. All lengths and radii would become 1.1000"
                         + " times as long; lanes stay as far apart.");
         Editor scaled = pressed(measured, "scale");
         Track track = scaled.form().read().track().orElseThrow();
@@ -187,7 +187,7 @@ class PressTest {
     void aTapeThatCannotBeIsExplained() {
         assertThat(TapeOffer.of(withTape(OVAL, "2", "long")).sentence()).contains("'long' is not a number");
         assertThat(TapeOffer.of(withTape(OVAL, "2", "200")).sentence())
-                .contains("That cannot be: lane '2' is longer than 200 mm however small the track.");
+                .contains("That cannot be: the lane is longer than 200 mm however small the track.");
         assertThat(TapeOffer.of(withTape(pressed(OVAL, "drop-1", "drop-1", "drop-1", "drop-1"), "1", "5000"))
                         .sentence())
                 .startsWith("The tape waits");
