@@ -15,8 +15,8 @@ import org.lapwright.app.web.track.rails.RailForm;
 import org.lapwright.app.web.track.rails.RailPage;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.track.Power;
-import org.lapwright.core.track.RailTest;
 import org.lapwright.core.track.Track;
+import org.lapwright.core.track.rails.RailTest;
 
 /** Measuring the rails of a track. */
 final class RailRoutes {

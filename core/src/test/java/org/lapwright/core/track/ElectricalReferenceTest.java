@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.lapwright.core.car.PhysicsFiles;
+import org.lapwright.core.track.rails.Conductor;
 
 /** Resistance of rails and wires. */
 class ElectricalReferenceTest {

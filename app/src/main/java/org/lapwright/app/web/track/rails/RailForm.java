@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.track.Typed;
-import org.lapwright.core.track.RailTest;
 import org.lapwright.core.track.Track;
+import org.lapwright.core.track.rails.RailTest;
 import org.lapwright.core.units.NumberKey;
 
 /**

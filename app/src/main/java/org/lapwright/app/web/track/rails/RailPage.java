@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.web.track.Typed.Fault;
 import org.lapwright.app.web.view.Shell;
-import org.lapwright.core.track.RailTest;
 import org.lapwright.core.track.Track;
+import org.lapwright.core.track.rails.RailTest;
 import org.lapwright.core.units.Reading;
 
 /**

@@ -1,6 +1,7 @@
-package org.lapwright.core.track;
+package org.lapwright.core.track.rails;
 
 import java.util.List;
+import org.lapwright.core.track.Power;
 import org.lapwright.core.units.Check;
 import org.lapwright.core.units.NumberKey;
 import org.lapwright.core.units.Reading;

@@ -1,5 +1,6 @@
-package org.lapwright.core.track;
+package org.lapwright.core.track.rails;
 
+import org.lapwright.core.track.Power;
 import org.lapwright.core.units.Check;
 
 /**

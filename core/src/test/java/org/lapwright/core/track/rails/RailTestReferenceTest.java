@@ -1,4 +1,4 @@
-package org.lapwright.core.track;
+package org.lapwright.core.track.rails;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.lapwright.core.track.Power;
 
 /** The guided measurement of rails, against Ohm's law on a ring worked forwards, and its doubt against many simulated tests. */
 final class RailTestReferenceTest {
