@@ -31,8 +31,17 @@ final class Forms {
 
     /** Whoever asks about no car in particular gets the list of all. */
     static Handler aboutACar(Handler page, Handler list) {
+        return about("name", page, list);
+    }
+
+    /** Whoever asks about no track in particular gets the list of all. */
+    static Handler aboutATrack(Handler page, Handler list) {
+        return about("track", page, list);
+    }
+
+    private static Handler about(String parameter, Handler page, Handler list) {
         return context ->
-                (Optional.ofNullable(context.queryParam("name")).orElse("").isBlank() ? list : page).handle(context);
+                (Optional.ofNullable(context.queryParam(parameter)).orElse("").isBlank() ? list : page).handle(context);
     }
 
     /** A key that nobody has used. */

@@ -141,7 +141,7 @@ public final class WebApp implements AutoCloseable {
         routes.get("/track/print", paper::print);
         routes.get("/track/lanes.svg", paper::lanes);
         RailRoutes rails = new RailRoutes(useCases.physics().garage(), pages);
-        routes.get("/track/rails", rails::open);
+        routes.get("/track/rails", Forms.aboutATrack(rails::open, track::show));
         routes.post("/track/rails", rails::press);
         routes.get("/track/file", draw::openFile);
         routes.post("/track/file", draw::pressFile);
