@@ -91,9 +91,11 @@ final class DrawRoutes {
         TrackForm.Reading reading = editor.form().read();
         List<Fault> faults = new ArrayList<>(reading.faults());
         faults.addAll(more);
+        // While somebody types only the drawing is asked for: to read a whole page anew takes a phone a second.
+        boolean drawingOnly = "sum".equals(context.header("HX-Target"));
         pages.show(
                 context,
-                "draw.jte",
+                drawingOnly ? "drawsum.jte" : "draw.jte",
                 DrawPage.of(
                         pages.shell("Draw a track", Tab.TRACK),
                         editor,

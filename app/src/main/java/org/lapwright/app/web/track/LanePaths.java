@@ -8,7 +8,7 @@ import org.lapwright.core.track.LanePlan;
 /** Lanes as SVG paths; one path for each way of drawing, however many runs it has. */
 final class LanePaths {
     /** More places than this a drawing does not need. */
-    private static final int MOST_PLACES = 700;
+    private static final int MOST_PLACES = 360;
 
     /** The least rise that makes a bridge of a crossing, m. */
     private static final double BRIDGE_M = 0.02;

@@ -12,7 +12,7 @@ import org.lapwright.core.track.Track;
 /** The numbers of the pieces beside the middles of them, outside all lanes, as the form counts them. */
 final class PieceNumbers {
     private static final double AWAY_PX = 15;
-    private static final int SPARSE = 40;
+    private static final int SPARSE = 24;
 
     private PieceNumbers() {}
 
