@@ -2,10 +2,13 @@ package org.lapwright.app.main;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.lapwright.app.capture.WireSource;
 import org.lapwright.app.cli.Commands;
+import org.lapwright.app.store.GarageUpkeep;
 
 /** The program's entry: wires the rooms together and runs one command. */
 public final class Lapwright {
@@ -25,6 +28,8 @@ public final class Lapwright {
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         String version = Optional.ofNullable(Lapwright.class.getPackage().getImplementationVersion())
                 .orElse("(not packaged)");
+        Supplier<GarageUpkeep> upkeep = wiring::upkeep;
+        Clock clock = Clock.systemUTC();
         int status = new Commands(
                         wiring.lapQuestions(),
                         wiring.physicsQuestions(),
@@ -34,6 +39,9 @@ public final class Lapwright {
                 .listening(WireSource::new)
                 .with("serve", new ServeCommand(wiring))
                 .with("rehearse", new RehearseCommand(wiring))
+                .with("backup", new UpkeepCommands.Backup(upkeep, clock))
+                .with("restore", new UpkeepCommands.Restore(upkeep, clock))
+                .with("check", new UpkeepCommands.Check(upkeep))
                 .printingTo(out, err)
                 .run(args.length == 0 ? new String[] {"serve"} : args);
         out.flush();

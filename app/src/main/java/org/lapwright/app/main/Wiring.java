@@ -6,6 +6,7 @@ import org.lapwright.app.cli.Commands;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.store.DataFolder;
+import org.lapwright.app.store.GarageUpkeep;
 import org.lapwright.app.store.SqliteGarage;
 import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.ExampleGarage;
@@ -83,6 +84,11 @@ final class Wiring {
 
     GarageStore openGarage(DataFolder folder) {
         return SqliteGarage.open(folder.garage());
+    }
+
+    /** What looks after the garage on disk; the garage itself stays closed. */
+    GarageUpkeep upkeep() {
+        return new GarageUpkeep(dataFolder().garage());
     }
 
     GarageStore openGarage() {
