@@ -163,6 +163,9 @@ public final class WebApp implements AutoCloseable {
         routes.get("/bench/car", bench::car);
         routes.get("/bench/car.json", bench::download);
         routes.get("/bench/measure", bench::measure);
+        GuidedRoutes guided = new GuidedRoutes(useCases.physics().garage(), pages);
+        routes.get("/bench/guided", Forms.aboutACar(guided::open, bench::list));
+        routes.post("/bench/guided", guided::press);
         routes.post("/bench/measure", bench::keepMeasured);
         routes.get("/bench/file", bench::askForFile);
         routes.post("/bench/file", bench::keepFile);

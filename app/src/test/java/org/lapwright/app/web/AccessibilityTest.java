@@ -42,6 +42,8 @@ class AccessibilityTest {
             "/track/how-sure?track=Hill&lane=inner&car=Dunlin",
             "/bench",
             "/bench/car?name=magnet&track=Shed+loop",
+            "/bench/guided?name=plain",
+            "/bench/guided?name=plain&what=motor",
             "/bench/measure",
             "/bench/measure?name=plain",
             "/bench/file",
