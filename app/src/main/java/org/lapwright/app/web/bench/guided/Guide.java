@@ -51,86 +51,113 @@ public record Guide(String code, String title, List<String> steps, String cautio
     /** How to measure this. */
     public static Guide of(GuidedMeasurement what) {
         return switch (what) {
-            case TWO_SCALES ->
-                guide(
-                        what,
-                        CAR + "M78 96h44v8H78zM228 96h44v8h-44z",
-                        List.of(new Word(165, 50, "two scales, car level")),
-                        "",
-                        "Put the guide on one scale and the rear axle on the other, with blocks so that the car stands level as on the track.",
-                        "Take off what is listed as ballast: it is added by its own numbers.",
-                        "Read both. Lift the car, put it down and read again, three times in all.");
-            case SIDE_SCALES ->
-                guide(
-                        what,
-                        "M60 40h200M100 40v30M220 40v30M78 70h44v8H78zM198 70h44v8h-44zM160 40v20",
-                        List.of(
-                                new Word(100, 96, "left"),
-                                new Word(220, 96, "right"),
-                                new Word(160, 26, "rear axle from behind")),
-                        "",
-                        "Each rear wheel on a scale of its own, the guide on a block as high as the scales.",
-                        "Read both; turn the car about and read again with the scales swapped.");
-            case TILT_TEST ->
-                guide(
-                        what,
-                        TILTED,
-                        List.of(new Word(150, 34, "tips"), new Word(225, 94, "angle")),
-                        "Hold a hand below: the car falls off the board.",
-                        "Stand the car across a board, its lower wheels against a thin strip so that they cannot slide.",
-                        "Raise one edge slowly until the upper wheels lift. A phone's level lying on the board reads the angle.",
-                        "Do it to both sides, and more than once.");
-            case TILT_BOARD ->
-                guide(
-                        what,
-                        TILTED,
-                        List.of(new Word(150, 34, "slides"), new Word(225, 94, "angle")),
-                        "",
-                        "Lock the rear wheels (a strip of tape), guide and front wheels off the board or on something that slides easily.",
-                        "Use a piece of your own track, its slot down the slope, as clean as when you race.",
-                        "Raise it until the car slides steadily, not just creeps. Read the angle; several times, on fresh spots.");
-            case TYRE ->
-                guide(
-                        what,
-                        CIRCLE,
-                        List.of(new Word(160, 48, "d")),
-                        "",
-                        "Measure across the tyre with a calliper, without squeezing it, at three places turned by a third.",
-                        "Before and after truing: the difference is what was taken off.");
-            case ROLL_OUT ->
-                guide(
-                        what,
-                        "M40 90h240M80 62a28 28 0 1 0 .1 0M80 90v14M240 90v14M80 98h160",
-                        List.of(new Word(160, 84, "turns of the wheel"), new Word(80, 30, "mark")),
-                        "",
-                        "Mark the tyre and roll the car, with its weight on it, along a ruler for ten turns.",
-                        "This is the tyre as it rolls, somewhat less than the calliper says.");
-            case MOTOR ->
-                guide(
-                        what,
-                        "M120 40h80v40h-80zM200 60h40M60 50h60M60 70h60M60 50v-20h60M60 70v25h30",
-                        List.of(new Word(160, 64, "motor"), new Word(130, 26, "V"), new Word(105, 100, "A")),
-                        "Hold the shaft still for a second at most: a stalled motor gets hot enough to burn you and itself. Wear eye protection, keep loose sleeves and hair away from gears; use the low-voltage supply as its maker means it to be used.",
-                        "Take the pinion off the gear, or the motor out. Meter in the lead, volts at the motor.",
-                        "Run it free: read volts, current and turns (an app that listens to the whine, or a strobe).",
-                        "Hold the shaft with a cloth for a moment: read the current as it settles.");
-            case ROTOR ->
-                guide(
-                        what,
-                        CIRCLE,
-                        List.of(new Word(160, 48, "armature")),
-                        "Wash your hands after a motor was open: brushes and solder leave dust.",
-                        "Weigh the armature of a motor that is open anyway, or of a spare, and measure its diameter.",
-                        "Its shape is not known to better than 15 %; the result says so.");
-            case MAGNET ->
-                guide(
-                        what,
-                        CAR + "M50 92h220v6H50zM60 98h200v10H60zM160 62v-40M150 30l10-10l10 10",
-                        List.of(new Word(200, 24, "thread, straight up"), new Word(160, 107, "scale")),
-                        "Small strong magnets must never be swallowed and nip fingers; keep them from children, pacemakers and cards.",
-                        "A piece of track with its rails lies on the scale, held down; the car stands on it. Set the scale to zero.",
-                        "Pull the car straight up by a thread, slowly. Read the most below zero just before it comes off. Several times.");
+            case TWO_SCALES -> twoScales(what);
+            case SIDE_SCALES -> sideScales(what);
+            case TILT_TEST -> tiltTest(what);
+            case TILT_BOARD -> tiltBoard(what);
+            case TYRE -> tyre(what);
+            case ROLL_OUT -> rollOut(what);
+            case MOTOR -> motor(what);
+            case ROTOR -> rotor(what);
+            case MAGNET -> magnet(what);
         };
+    }
+
+    private static Guide twoScales(GuidedMeasurement what) {
+        return guide(
+                what,
+                CAR + "M78 96h44v8H78zM228 96h44v8h-44z",
+                List.of(new Word(165, 50, "two scales, car level")),
+                "",
+                "Put the guide on one scale and the rear axle on the other, with blocks so that the car stands level as on the track.",
+                "Take off what is listed as ballast: it is added by its own numbers.",
+                "Read both. Lift the car, put it down and read again, three times in all.");
+    }
+
+    private static Guide sideScales(GuidedMeasurement what) {
+        return guide(
+                what,
+                "M60 40h200M100 40v30M220 40v30M78 70h44v8H78zM198 70h44v8h-44zM160 40v20",
+                List.of(
+                        new Word(100, 96, "left"),
+                        new Word(220, 96, "right"),
+                        new Word(160, 26, "rear axle from behind")),
+                "",
+                "Each rear wheel on a scale of its own, the guide on a block as high as the scales.",
+                "Read both; turn the car about and read again with the scales swapped.");
+    }
+
+    private static Guide tiltTest(GuidedMeasurement what) {
+        return guide(
+                what,
+                TILTED,
+                List.of(new Word(150, 34, "tips"), new Word(225, 94, "angle")),
+                "Hold a hand below: the car falls off the board.",
+                "Stand the car across a board, its lower wheels against a thin strip so that they cannot slide.",
+                "Raise one edge slowly until the upper wheels lift. A phone's level lying on the board reads the angle.",
+                "Do it to both sides, and more than once.");
+    }
+
+    private static Guide tiltBoard(GuidedMeasurement what) {
+        return guide(
+                what,
+                TILTED,
+                List.of(new Word(150, 34, "slides"), new Word(225, 94, "angle")),
+                "",
+                "Lock the rear wheels (a strip of tape), guide and front wheels off the board or on something that slides easily.",
+                "Use a piece of your own track, its slot down the slope, as clean as when you race.",
+                "Raise it until the car slides steadily, not just creeps. Read the angle; several times, on fresh spots.");
+    }
+
+    private static Guide tyre(GuidedMeasurement what) {
+        return guide(
+                what,
+                CIRCLE,
+                List.of(new Word(160, 48, "d")),
+                "",
+                "Measure across the tyre with a calliper, without squeezing it, at three places turned by a third.",
+                "Before and after truing: the difference is what was taken off.");
+    }
+
+    private static Guide rollOut(GuidedMeasurement what) {
+        return guide(
+                what,
+                "M40 90h240M80 62a28 28 0 1 0 .1 0M80 90v14M240 90v14M80 98h160",
+                List.of(new Word(160, 84, "turns of the wheel"), new Word(80, 30, "mark")),
+                "",
+                "Mark the tyre and roll the car, with its weight on it, along a ruler for ten turns.",
+                "This is the tyre as it rolls, somewhat less than the calliper says.");
+    }
+
+    private static Guide motor(GuidedMeasurement what) {
+        return guide(
+                what,
+                "M120 40h80v40h-80zM200 60h40M60 50h60M60 70h60M60 50v-20h60M60 70v25h30",
+                List.of(new Word(160, 64, "motor"), new Word(130, 26, "V"), new Word(105, 100, "A")),
+                "Hold the shaft still for a second at most: a stalled motor gets hot enough to burn you and itself. Wear eye protection, keep loose sleeves and hair away from gears; use the low-voltage supply as its maker means it to be used.",
+                "Take the pinion off the gear, or the motor out. Meter in the lead, volts at the motor.",
+                "Run it free: read volts, current and turns (an app that listens to the whine, or a strobe).",
+                "Hold the shaft with a cloth for a moment: read the current as it settles.");
+    }
+
+    private static Guide rotor(GuidedMeasurement what) {
+        return guide(
+                what,
+                CIRCLE,
+                List.of(new Word(160, 48, "armature")),
+                "Wash your hands after a motor was open: brushes and solder leave dust.",
+                "Weigh the armature of a motor that is open anyway, or of a spare, and measure its diameter.",
+                "Its shape is not known to better than 15 %; the result says so.");
+    }
+
+    private static Guide magnet(GuidedMeasurement what) {
+        return guide(
+                what,
+                CAR + "M50 92h220v6H50zM60 98h200v10H60zM160 62v-40M150 30l10-10l10 10",
+                List.of(new Word(200, 24, "thread, straight up"), new Word(160, 107, "scale")),
+                "Small strong magnets must never be swallowed and nip fingers; keep them from children, pacemakers and cards.",
+                "A piece of track with its rails lies on the scale, held down; the car stands on it. Set the scale to zero.",
+                "Pull the car straight up by a thread, slowly. Read the most below zero just before it comes off. Several times.");
     }
 
     private static Guide guide(GuidedMeasurement what, String path, List<Word> words, String caution, String... steps) {
