@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.Map;
 import org.lapwright.app.cli.Commands;
 import org.lapwright.app.files.garage.CarFile;
+import org.lapwright.app.files.garage.ChangeJson;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.store.DataFolder;
 import org.lapwright.app.store.GarageUpkeep;
@@ -19,6 +20,7 @@ import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.OwnLaps;
+import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
@@ -49,6 +51,11 @@ final class Wiring {
     private static final OwnLaps.Reader READER = new OwnLaps.Reader(
             text -> CarFile.read(text).accepted().map(CarFile::setUp),
             text -> TrackFile.read(text).accepted().map(TrackFile::track));
+
+    private static final ScoreForecasts.Reader SCORE_READER = new ScoreForecasts.Reader(
+            text -> CarFile.read(text).accepted().map(CarFile::build),
+            READER.track(),
+            text -> ChangeJson.read(text).accepted().map(ChangeJson.Noted::change));
 
     private final Map<String, String> environment;
     private final Clock clock = Clock.systemUTC();
@@ -116,6 +123,7 @@ final class Wiring {
                         new ForeseeChange(FOR_A_CHANGE),
                         suggestChanges,
                         new OwnLaps(garage, knownDriver, learnCar, READER),
+                        new ScoreForecasts(garage, judgeChange, FOR_A_CHANGE, SCORE_READER),
                         new DriveLive(garage, judgeChange, keepComparison, knownDriver, clock)));
     }
 }

@@ -1,6 +1,7 @@
 package org.lapwright.app.web;
 
 import org.lapwright.app.usecase.advice.OwnLaps;
+import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
@@ -13,6 +14,7 @@ import org.lapwright.app.usecase.run.DriveLive;
  * @param foreseeChange what it brings
  * @param suggestChanges what to try next
  * @param ownLaps what the laps kept tell of a car
+ * @param scoreForecasts how good the forecasts were
  * @param driveLive does it help, while the car runs
  */
 public record BenchCases(
@@ -20,4 +22,5 @@ public record BenchCases(
         ForeseeChange foreseeChange,
         SuggestChanges suggestChanges,
         OwnLaps ownLaps,
+        ScoreForecasts scoreForecasts,
         DriveLive driveLive) {}

@@ -6,11 +6,13 @@ import java.util.Optional;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.advice.OwnLaps;
+import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.advice.SuggestChanges.Question;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.next.LearnedPage;
 import org.lapwright.app.web.next.NextPage;
+import org.lapwright.app.web.next.ScorePage;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.track.Track;
@@ -20,12 +22,14 @@ final class NextRoutes {
     private final OwnGarage garage;
     private final SuggestChanges suggestChanges;
     private final OwnLaps ownLaps;
+    private final ScoreForecasts scoreForecasts;
     private final Pages pages;
 
     NextRoutes(UseCases useCases, Pages pages) {
         this.garage = useCases.physics().garage();
         this.suggestChanges = useCases.bench().suggestChanges();
         this.ownLaps = useCases.bench().ownLaps();
+        this.scoreForecasts = useCases.bench().scoreForecasts();
         this.pages = pages;
     }
 
@@ -60,6 +64,13 @@ final class NextRoutes {
         } catch (IllegalArgumentException impossible) {
             return NextPage.without(shell, cars, car, tracks, track, Forms.sentence(impossible));
         }
+    }
+
+    void score(Context context) {
+        pages.show(
+                context,
+                "next/score.jte",
+                ScorePage.of(pages.shell("How good the forecasts were", Tab.NEXT), scoreForecasts.score()));
     }
 
     void learned(Context context) {

@@ -130,6 +130,7 @@ public final class WebApp implements AutoCloseable {
         NextRoutes next = new NextRoutes(useCases, pages);
         routes.get("/next", next::show);
         routes.get("/next/learned", next::learned);
+        routes.get("/next/score", next::score);
         routes.get("/words", words::all);
         routes.get("/words/{word}", words::one);
         routes.get("/track", track::show);

@@ -52,6 +52,7 @@ class AccessibilityTest {
             "/bench/sheet?name=magnet",
             "/next?car=magnet&track=Shed+loop",
             "/next/learned?car=Greenshank&track=Shed+loop",
+            "/next/score",
             "/bench/change?name=magnet&kind=ballast-added",
             "/bench/compare?name=magnet&with=plain");
 

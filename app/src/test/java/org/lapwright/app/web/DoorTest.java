@@ -31,6 +31,7 @@ class DoorTest {
             "/bench/sheet.csv?name=plain",
             "/next",
             "/next/learned?car=Greenshank&track=Shed+loop",
+            "/next/score",
             "/bench/compare?name=plain",
             "/kept",
             "/kept/1",

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.lapwright.app.files.garage.CarFile;
+import org.lapwright.app.files.garage.ChangeJson;
 import org.lapwright.app.files.garage.Reference;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.DescribeLaps;
@@ -19,6 +20,7 @@ import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.OwnLaps;
+import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.LogChange;
@@ -77,6 +79,20 @@ final class Stage implements AutoCloseable {
                                                 text -> TrackFile.read(text)
                                                         .accepted()
                                                         .map(TrackFile::track))),
+                                new ScoreForecasts(
+                                        garage,
+                                        judge,
+                                        FEW_DRAWS,
+                                        new ScoreForecasts.Reader(
+                                                text -> CarFile.read(text)
+                                                        .accepted()
+                                                        .map(CarFile::build),
+                                                text -> TrackFile.read(text)
+                                                        .accepted()
+                                                        .map(TrackFile::track),
+                                                text -> ChangeJson.read(text)
+                                                        .accepted()
+                                                        .map(ChangeJson.Noted::change))),
                                 new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK))))
                 .start(port);
     }

@@ -1,7 +1,6 @@
 package org.lapwright.app.usecase.advice;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -126,15 +125,11 @@ public final class OwnLaps {
     }
 
     private Optional<SetUp> setUp(SavedComparison of, Side side, Optional<StoredHistory> history, SetUp now) {
-        Optional<StoredStep> step = history.flatMap(found -> step(found, of));
+        Optional<DrivenStep> step = history.flatMap(found -> DrivenStep.of(found, of));
         if (step.isPresent()) {
-            Optional<StoredStep> driven = side == Side.AFTER
-                    ? step
-                    : history.flatMap(found -> found.steps().stream()
-                            .filter(each -> step.get().parent().isPresent()
-                                    && each.id() == step.get().parent().getAsLong())
-                            .findFirst());
-            return driven.map(StoredStep::file).flatMap(reader.car());
+            StoredStep driven =
+                    side == Side.AFTER ? step.get().after() : step.get().before();
+            return reader.car().apply(driven.file());
         }
         return side == of.kept().stays() ? stayed(of, history, now) : Optional.empty();
     }
@@ -150,13 +145,5 @@ public final class OwnLaps {
         return logged.stream().allMatch(each -> each.at().isAfter(of.savedAt()))
                 ? reader.car().apply(steps.get(0).file())
                 : Optional.empty();
-    }
-
-    /** The step that a comparison is about: the last one of its words that was there before it. */
-    private static Optional<StoredStep> step(StoredHistory history, SavedComparison of) {
-        return history.steps().stream()
-                .filter(each ->
-                        each.words().equals(of.kept().change()) && !each.at().isAfter(of.savedAt()))
-                .max(Comparator.comparing(StoredStep::at));
     }
 }
