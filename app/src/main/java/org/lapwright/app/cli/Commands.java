@@ -1,9 +1,7 @@
 package org.lapwright.app.cli;
 
-import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.GarageStore;
@@ -12,7 +10,7 @@ import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.SuggestChanges;
-import org.lapwright.app.usecase.capture.TimingSource;
+import org.lapwright.app.usecase.capture.Sources;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import picocli.CommandLine;
@@ -107,9 +105,9 @@ public final class Commands {
     /**
      * Adds the command that takes passes.
      *
-     * @param sources makes a timing source of what a gate sends
+     * @param sources what can be listened to
      */
-    public Commands listening(Function<InputStream, TimingSource> sources) {
+    public Commands listening(Sources sources) {
         commandLine.addSubcommand(new ListenCommand(judgeChange, sources));
         return this;
     }

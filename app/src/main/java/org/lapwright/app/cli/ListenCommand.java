@@ -7,14 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.VerdictJson;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.VerdictInWords;
+import org.lapwright.app.usecase.capture.PassSink;
 import org.lapwright.app.usecase.capture.SourceNews;
-import org.lapwright.app.usecase.capture.TimingSource;
+import org.lapwright.app.usecase.capture.Sources;
 import org.lapwright.app.usecase.run.Progress;
 import org.lapwright.app.usecase.run.RunCutter;
 import org.lapwright.core.laps.pass.Pass;
@@ -31,7 +32,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "listen",
         description = {
-            "Take passes from a gate that sends lines of text, and judge before against after while they come.",
+            "Take passes from a gate and judge before against after while they come: from one that sends lines of text, from a light gate"
+                    + " or contact on the sound card, or from a recording of it.",
             "The lines: P,<seq>,<lane>,<t_us>,<edge>*HH and a heartbeat H,<boot>,<t_us>,<dropped>*HH (docs/timing.md)."
         },
         footer = {
@@ -39,6 +41,8 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  stty -F /dev/ttyUSB0 115200 raw && lapwright listen --from /dev/ttyUSB0 --plan \"ABBA x 10\"",
             "  lapwright listen --plan \"AB x 20\" --warm-up 3 < evening.log --json",
+            "  lapwright listen --sound --plan \"ABBA x 10\"",
+            "  lapwright listen --recording evening.wav --lane 2",
             "",
             "Exit status: 0 both sides were driven, 1 they were not, 2 bad input."
         })
@@ -46,7 +50,7 @@ final class ListenCommand implements Callable<Integer> {
     private static final int NOT_DRIVEN = 1;
 
     private final JudgeChange judgeChange;
-    private final Function<InputStream, TimingSource> sources;
+    private final Sources sources;
 
     @Spec
     private CommandSpec spec;
@@ -57,6 +61,14 @@ final class ListenCommand implements Callable<Integer> {
             description = "The gate: a serial device, a pipe or a file; - is standard input (default).",
             defaultValue = "-")
     private String from;
+
+    @Option(
+            names = "--sound",
+            description = "The gate is on the sound card: left channel lane 1, right channel lane 2.")
+    private boolean sound;
+
+    @Option(names = "--recording", paramLabel = "FILE", description = "A recording (WAV) of a gate on the sound card.")
+    private @Nullable Path recording;
 
     @Option(
             names = "--plan",
@@ -96,7 +108,7 @@ final class ListenCommand implements Callable<Integer> {
     private int told;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the annotated fields
-    ListenCommand(JudgeChange judgeChange, Function<InputStream, TimingSource> sources) {
+    ListenCommand(JudgeChange judgeChange, Sources sources) {
         this.judgeChange = judgeChange;
         this.sources = sources;
     }
@@ -107,12 +119,7 @@ final class ListenCommand implements Callable<Integer> {
         RunCutter cutter = new RunCutter(fixed, pause);
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter laps = json ? spec.commandLine().getErr() : out;
-        try (InputStream in = open()) {
-            sources.apply(in)
-                    .listen(passes -> passes.forEach(pass -> take(cutter, fixed.plan(), pass, laps)), new Counted());
-        } catch (IOException broken) {
-            throw new BadInput("%s cannot be read: %s. What came before counts.".formatted(from, broken.getMessage()));
-        }
+        listen(passes -> passes.forEach(pass -> take(cutter, fixed.plan(), pass, laps)));
         tellNews();
         Optional<Session> session = cutter.progress().comparable();
         if (session.isEmpty()) {
@@ -131,6 +138,27 @@ final class ListenCommand implements Callable<Integer> {
             return new NewDrive("the car", "", "the track", "", lane, "", "", RunPlan.parse(plan), warmUp);
         } catch (IllegalArgumentException wrong) {
             throw new BadInput(wrong.getMessage() + ".");
+        }
+    }
+
+    private void listen(PassSink sink) {
+        if (sound && recording != null) {
+            throw new BadInput("--sound and --recording exclude each other; give the one that is meant.");
+        }
+        try {
+            if (sound) {
+                sources.soundCard().listen(sink, new Counted());
+            } else if (recording != null) {
+                sources.recording(recording).listen(sink, new Counted());
+            } else {
+                try (InputStream in = open()) {
+                    sources.lines(in).listen(sink, new Counted());
+                }
+            }
+        } catch (IOException broken) {
+            String what = sound ? "The sound card" : recording != null ? recording.toString() : from;
+            throw new BadInput(
+                    "%s cannot be listened to: %s. What came before counts.".formatted(what, broken.getMessage()));
         }
     }
 

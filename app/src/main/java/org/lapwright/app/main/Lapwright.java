@@ -6,7 +6,7 @@ import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.lapwright.app.capture.WireSource;
+import org.lapwright.app.capture.Gates;
 import org.lapwright.app.cli.Commands;
 import org.lapwright.app.store.GarageUpkeep;
 
@@ -36,7 +36,7 @@ public final class Lapwright {
                         wiring.glossary(),
                         wiring::openGarage,
                         version)
-                .listening(WireSource::new)
+                .listening(new Gates())
                 .with("serve", new ServeCommand(wiring))
                 .with("rehearse", new RehearseCommand(wiring))
                 .with("backup", new UpkeepCommands.Backup(upkeep, clock))

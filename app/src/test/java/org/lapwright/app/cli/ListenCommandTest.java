@@ -112,4 +112,13 @@ class ListenCommandTest {
         assertThat(listen("--pause", "0").err()).contains("--pause");
         assertThat(listen("--lane", "77").err()).contains("lane number");
     }
+
+    @Test
+    void aRecordingThatIsNoneIsNamed() {
+        Spoken none = Spoken.of("listen", "--recording", "nowhere.wav");
+        assertThat(none.status()).isEqualTo(2);
+        assertThat(none.err()).contains("nowhere.wav");
+        assertThat(Spoken.of("listen", "--recording", "nowhere.wav", "--sound").err())
+                .contains("exclude each other");
+    }
 }

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.function.Supplier;
-import org.lapwright.app.capture.WireSource;
+import org.lapwright.app.capture.Gates;
 import org.lapwright.app.store.MemoryGarage;
 import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.GarageStore;
@@ -49,7 +49,7 @@ record Spoken(int status, String out, String err) {
                         new Glossary(),
                         garage,
                         "1.2.3")
-                .listening(WireSource::new)
+                .listening(new Gates())
                 .printingTo(new PrintWriter(out), new PrintWriter(err))
                 .run(words);
         return new Spoken(status, out.toString().replace(System.lineSeparator(), "\n"), err.toString());

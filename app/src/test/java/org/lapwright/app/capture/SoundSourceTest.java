@@ -1,0 +1,128 @@
+package org.lapwright.app.capture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import javax.sound.sampled.AudioFileFormat;
+import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioInputStream;
+import javax.sound.sampled.AudioSystem;
+import javax.sound.sampled.UnsupportedAudioFileException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lapwright.app.usecase.capture.SourceNews;
+import org.lapwright.core.laps.pass.Pass;
+import org.lapwright.core.laps.pass.PassClock;
+
+/** Recordings of a gate on the sound card, written by Java's own sound library and read back. */
+class SoundSourceTest {
+    @TempDir
+    Path folder;
+
+    private static final SourceNews NONE = new SourceNews() {
+        @Override
+        public void unreadable(String why) {
+            throw new AssertionError(why);
+        }
+
+        @Override
+        public void restarted() {
+            throw new AssertionError("restarted");
+        }
+
+        @Override
+        public void dropped(long passes) {
+            throw new AssertionError("dropped");
+        }
+    };
+
+    private static List<Pass> passes(Path file) throws IOException {
+        List<Pass> passes = new ArrayList<>();
+        SoundSource.recording(file).listen(passes::addAll, NONE);
+        return passes;
+    }
+
+    /** Two lanes: lane 1 every 2.5 s, lane 2 every 3.1 s, as pulses that leak away. */
+    private Path recorded(int bits, boolean bigEndian, AudioFileFormat.Type type, float rate) throws IOException {
+        int frames = (int) (12 * rate);
+        byte[] bytes = new byte[frames * 2 * bits / 8];
+        SplittableRandom chance = new SplittableRandom(4);
+        for (int i = 0; i < frames; i++) {
+            double t = i / rate;
+            put(bytes, (2 * i) * bits / 8, bits, bigEndian, value(t, 2.5, chance));
+            put(bytes, (2 * i + 1) * bits / 8, bits, bigEndian, -value(t, 3.1, chance));
+        }
+        AudioFormat format = new AudioFormat(rate, bits, 2, true, bigEndian);
+        Path file = folder.resolve("gate." + type.getExtension());
+        AudioSystem.write(new AudioInputStream(new ByteArrayInputStream(bytes), format, frames), type, file.toFile());
+        return file;
+    }
+
+    private static double value(double t, double every, SplittableRandom chance) {
+        double since = t % every;
+        double pulse = t < every ? 0 : 0.4 * Math.exp(-since / 0.02);
+        return pulse + 0.01 * chance.nextGaussian();
+    }
+
+    private static void put(byte[] bytes, int at, int bits, boolean bigEndian, double value) {
+        long whole = Math.round(Math.max(-1, Math.min(0.999, value)) * (1L << (bits - 1)));
+        for (int k = 0; k < bits / 8; k++) {
+            bytes[at + (bigEndian ? bits / 8 - 1 - k : k)] = (byte) (whole >> (8 * k));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"16, false, 44100", "16, false, 48000", "24, false, 44100", "8, false, 22050", "16, true, 44100"})
+    void bothLanesAreHeard(int bits, boolean bigEndian, float rate) throws Exception {
+        AudioFileFormat.Type type = bigEndian ? AudioFileFormat.Type.AIFF : AudioFileFormat.Type.WAVE;
+        Path file = bits == 8 ? unsigned(rate) : recorded(bits, bigEndian, type, rate);
+        List<Pass> passes = passes(file);
+        List<Pass> one = passes.stream().filter(pass -> pass.lane() == 1).toList();
+        List<Pass> two = passes.stream().filter(pass -> pass.lane() == 2).toList();
+        assertThat(one).hasSize(4);
+        assertThat(two).hasSize(3);
+        for (int i = 0; i < 4; i++) {
+            assertThat(one.get(i).stamp().clock()).isEqualTo(PassClock.AUDIO);
+            assertThat(one.get(i).stamp().timeNs() / 1e9).isCloseTo(2.5 * (i + 1), within(1e-4));
+        }
+        assertThat(two.get(2).stamp().timeNs() / 1e9).isCloseTo(9.3, within(1e-4));
+        assertThat(passes).extracting(Pass::sequence).isSorted().doesNotHaveDuplicates();
+    }
+
+    /** WAV of eight bits is unsigned. */
+    private Path unsigned(float rate) throws IOException, UnsupportedAudioFileException {
+        Path signed = recorded(16, false, AudioFileFormat.Type.WAVE, rate);
+        try (AudioInputStream in = AudioSystem.getAudioInputStream(signed.toFile())) {
+            byte[] wide = in.readAllBytes();
+            byte[] narrow = new byte[wide.length / 2];
+            for (int i = 0; i < narrow.length; i++) {
+                narrow[i] = (byte) (wide[2 * i + 1] + 128);
+            }
+            AudioFormat format = new AudioFormat(rate, 8, 2, false, false);
+            Path file = folder.resolve("eight.wav");
+            AudioSystem.write(
+                    new AudioInputStream(new ByteArrayInputStream(narrow), format, narrow.length / 2),
+                    AudioFileFormat.Type.WAVE,
+                    file.toFile());
+            return file;
+        }
+    }
+
+    @Test
+    void whatIsNoRecordingIsSaid() throws IOException {
+        Path text = Files.writeString(folder.resolve("laps.wav"), "6.2\n6.3\n");
+        assertThatThrownBy(() -> SoundSource.recording(text)).hasMessageContaining("is no recording");
+        assertThatThrownBy(() -> SoundSource.recording(folder.resolve("none.wav")))
+                .isInstanceOf(IOException.class);
+    }
+}
