@@ -37,7 +37,13 @@ final class InventedCars {
 
     /** The left lane of a loop of about 6.5 m with an S in it. */
     static LaneCells lane(int cells) {
-        Track track = new Track(
+        Track track = track();
+        return track.cells(track.lanes().get(0), cells);
+    }
+
+    /** The loop itself. */
+    static Track track() {
+        return new Track(
                 "loop",
                 new Surface(1, false),
                 List.of(new Lane("left", 50)),
@@ -50,7 +56,6 @@ final class InventedCars {
                         new Piece.Turn(400, 60, true, 0, 0),
                         new Piece.Straight(700, 0),
                         new Piece.Turn(500, 180, true, 0, 0))));
-        return track.cells(track.lanes().get(0), cells);
     }
 
     /** A car that never comes near to tipping. */
@@ -81,7 +86,17 @@ final class InventedCars {
 
     private static ResolvedCar car(
             double lengthMm, double heightMm, double grip, double massG, int pinion, double torqueGcm) {
-        SetUp setUp = new SetUp(
+        return ResolvedCar.of(setUp(lengthMm, heightMm, grip, massG, pinion, torqueGcm), new Surface(1, false));
+    }
+
+    /** The low car as somebody wrote it down. */
+    static SetUp lowSetUp() {
+        return setUp(LENGTH_MM, LOW_MM, 1.05, 78, 11, 190);
+    }
+
+    private static SetUp setUp(
+            double lengthMm, double heightMm, double grip, double massG, int pinion, double torqueGcm) {
+        return new SetUp(
                 "invented",
                 new Chassis(exact(lengthMm), exact(0.84 * lengthMm), exact(50), exact(50), FrontWheels.TOUCHING),
                 new WeighedCar(
@@ -103,7 +118,6 @@ final class InventedCars {
                 Optional.empty(),
                 new Drag(exact(0.02), exact(8)),
                 exact(0.2));
-        return ResolvedCar.of(setUp, new Surface(1, false));
     }
 
     private static Reading exact(double value) {

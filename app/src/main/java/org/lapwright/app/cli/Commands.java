@@ -1,6 +1,7 @@
 package org.lapwright.app.cli;
 
 import java.io.PrintWriter;
+import java.time.Clock;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.lapwright.app.usecase.DescribeLaps;
@@ -91,6 +92,8 @@ public final class Commands {
         commandLine.addSubcommand(new SuggestCommand(physics.suggestChanges()));
         commandLine.addSubcommand(new FitCommand(physics.learnCar()));
         commandLine.addSubcommand(new LadderCommand(openGarage));
+        commandLine.addSubcommand(new ExportCommand(openGarage));
+        commandLine.addSubcommand(new ImportCommand(openGarage, laps.judgeChange(), Clock.systemUTC()));
         commandLine.addSubcommand(new ExplainCommand(glossary));
         commandLine.setExecutionExceptionHandler((failure, command, parsed) -> tell(failure, command));
         commandLine.setParameterExceptionHandler(Commands::tellMisuse);
