@@ -89,7 +89,7 @@ public final class Commands {
         commandLine.addSubcommand(new VerdictCommand(laps.judgeChange()));
         commandLine.addSubcommand(new NumbersCommand(physics.workOutNumbers()));
         commandLine.addSubcommand(new PredictCommand(physics.forecastLap()));
-        commandLine.addSubcommand(new SuggestCommand(physics.suggestChanges()));
+        commandLine.addSubcommand(new SuggestCommand(physics.suggestChanges(), physics.learnCar()));
         commandLine.addSubcommand(new FitCommand(physics.learnCar()));
         commandLine.addSubcommand(new LadderCommand(openGarage));
         commandLine.addSubcommand(new ExportCommand(openGarage));

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.lapwright.app.files.ReadRun;
 import org.lapwright.app.files.garage.LearnedJson;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.LearnCar.Driven;
-import org.lapwright.app.usecase.advice.LearnCar.LaneRun;
 import org.lapwright.app.usecase.advice.LearnedInWords;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.fit.Learned;
@@ -81,7 +79,10 @@ final class FitCommand implements Callable<Integer> {
         GarageFiles files = new GarageFiles(spec.commandLine().getErr());
         SetUp setUp = files.car(car);
         Track course = files.track(track);
-        Driven driven = new Driven(setUp, course, runs(setUp));
+        Driven driven = new Driven(
+                setUp,
+                course,
+                LaneRuns.of(source, laps, lane, setUp, spec.commandLine().getErr()));
         try {
             Learned learned = learnCar.learn(driven, List.of(), NoisePrior.DEFAULT);
             PrintWriter out = spec.commandLine().getOut();
@@ -95,17 +96,6 @@ final class FitCommand implements Callable<Integer> {
         } catch (IllegalArgumentException impossible) {
             throw new BadInput(impossible.getMessage() + ".");
         }
-    }
-
-    private List<LaneRun> runs(SetUp setUp) {
-        List<LaneRun> runs = new ArrayList<>();
-        for (String file : laps) {
-            for (ReadRun run : source.read(file, spec.commandLine().getErr()).runs()) {
-                String of = run.lane().isEmpty() && lane != null ? lane : run.lane();
-                runs.add(new LaneRun(setUp, of, run.run()));
-            }
-        }
-        return runs;
     }
 
     private static List<String> notes(Driven driven, Learned learned) {

@@ -8,17 +8,21 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.SuggestionJson;
 import org.lapwright.app.usecase.Figures;
+import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.advice.SuggestChanges.Advice;
 import org.lapwright.app.usecase.advice.SuggestChanges.Answer;
 import org.lapwright.app.usecase.advice.SuggestChanges.Question;
 import org.lapwright.core.advice.Bounds;
 import org.lapwright.core.advice.Proof;
+import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Track;
+import org.lapwright.core.trial.session.NoisePrior;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,6 +40,7 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  lapwright suggest dunlin.json shed-loop.json",
             "  lapwright suggest dunlin.json shed-loop.json --shelf parts.json --most-mass 90 --json",
+            "  lapwright suggest dunlin.json shed-loop.json --laps monday.csv",
             "",
             "Exit status: 0 something is worth trying, 1 nothing is, 2 bad input."
         })
@@ -44,6 +49,7 @@ final class SuggestCommand implements Callable<Integer> {
     private static final int SHOWN = 10;
 
     private final SuggestChanges suggestChanges;
+    private final LearnCar learnCar;
 
     @Spec
     private CommandSpec spec;
@@ -59,6 +65,16 @@ final class SuggestCommand implements Callable<Integer> {
 
     @Option(names = "--lane", paramLabel = "NAME", description = "Only this lane; else the mean of all.")
     private @Nullable String lane;
+
+    @Mixin
+    private LapSource source;
+
+    @Option(
+            names = "--laps",
+            paramLabel = "FILE",
+            description =
+                    "Laps of the car as it is: the changes are tried on cars as these leave it. May be given several times.")
+    private List<String> laps = List.of();
 
     @Option(names = "--least-mass", paramLabel = "G", description = "Least weight that the class allows, g.")
     private @Nullable Double leastMass;
@@ -76,8 +92,9 @@ final class SuggestCommand implements Callable<Integer> {
     private boolean json;
 
     @SuppressWarnings("NullAway.Init") // picocli fills the annotated fields
-    SuggestCommand(SuggestChanges suggestChanges) {
+    SuggestCommand(SuggestChanges suggestChanges, LearnCar learnCar) {
         this.suggestChanges = suggestChanges;
+        this.learnCar = learnCar;
     }
 
     @Override
@@ -103,10 +120,22 @@ final class SuggestCommand implements Callable<Integer> {
         try {
             List<Lane> lanes = lane == null ? course.lanes() : List.of(course.requireLane(lane));
             Bounds bounds = new Bounds(given(leastMass), given(mostMass), given(mostWidth), !noMagnet);
-            return suggestChanges.answer(new Question(build, course, lanes, parts, bounds, Proof.USUAL, List.of()));
+            return suggestChanges.answer(
+                    new Question(build, course, lanes, parts, bounds, Proof.USUAL, learned(build, course)));
         } catch (IllegalArgumentException impossible) {
             throw new BadInput(impossible.getMessage() + ".");
         }
+    }
+
+    /** Cars as the laps leave it; none without laps. */
+    private List<SetUp> learned(Build build, Track course) {
+        if (laps.isEmpty()) {
+            return List.of();
+        }
+        List<LearnCar.LaneRun> runs = LaneRuns.of(
+                source, laps, lane, build.setUp(), spec.commandLine().getErr());
+        return learnCar.learn(new LearnCar.Driven(build.setUp(), course, runs), List.of(), NoisePrior.DEFAULT)
+                .draws();
     }
 
     private static OptionalDouble given(@Nullable Double value) {

@@ -2,6 +2,7 @@ package org.lapwright.app.main;
 
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -9,6 +10,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.lapwright.app.store.DataFolder;
 import org.lapwright.app.usecase.GarageStore;
+import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.web.WebApp;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,6 +52,22 @@ final class ServeCommand implements Callable<Integer> {
         }
     }
 
+    /** Beside the pages, which need not wait for it. */
+    private void backUpForToday(PrintWriter err) {
+        Thread backup = new Thread(
+                () -> {
+                    try {
+                        wiring.upkeep().backUpForToday(Instant.now());
+                    } catch (StoreException failed) {
+                        err.println("lapwright: today's backup was not made. " + failed.getMessage());
+                        err.flush();
+                    }
+                },
+                "backup");
+        backup.setDaemon(true);
+        backup.start();
+    }
+
     @Override
     public Integer call() throws InterruptedException {
         PrintWriter out = spec.commandLine().getOut();
@@ -65,6 +83,7 @@ final class ServeCommand implements Callable<Integer> {
             out.println("Lapwright is at http://127.0.0.1:" + app.port() + "/");
             out.println("Your data is in " + folder.path() + ". Nothing leaves this computer. Ctrl-C stops it.");
             out.flush();
+            backUpForToday(err);
             CountDownLatch stopped = new CountDownLatch(1);
             Runtime.getRuntime().addShutdownHook(new Thread(() -> {
                 app.close();

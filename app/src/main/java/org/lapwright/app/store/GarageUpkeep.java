@@ -9,13 +9,17 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.lapwright.app.store.SqliteFaults.Safe;
 import org.lapwright.app.usecase.StoreException;
 
@@ -31,6 +35,8 @@ public final class GarageUpkeep {
     private static final Map<String, String> COUNTED = counted();
 
     private static final int MOST_COMPLAINTS = 20;
+    private static final int DAYS_KEPT = 7;
+    private static final String DAILY = "daily-";
 
     private final SqliteDatabase database;
     private final SqliteFaults faults;
@@ -110,6 +116,53 @@ public final class GarageUpkeep {
         } catch (IOException e) {
             throw unwritable(to, e);
         }
+    }
+
+    /**
+     * A copy for today, unless one was made since yesterday at this time; the newest {@value #DAYS_KEPT} of these are kept, backups that
+     * the racer made himself are left alone.
+     *
+     * @return the copy, if one was made
+     */
+    public Optional<Path> backUpForToday(Instant at) {
+        if (!isThere()) {
+            return Optional.empty();
+        }
+        try {
+            List<Path> daily = daily();
+            String yesterday = DAILY + STAMP.format(at.minus(Duration.ofDays(1))) + ".db";
+            if (!daily.isEmpty() && name(daily.get(daily.size() - 1)).compareTo(yesterday) > 0) {
+                return Optional.empty();
+            }
+            Path made = SqliteBackup.make(database, DAILY + STAMP.format(at) + ".db");
+            List<Path> all = daily();
+            for (Path old : all.subList(0, Math.max(0, all.size() - DAYS_KEPT))) {
+                Files.deleteIfExists(old);
+            }
+            return Optional.of(made);
+        } catch (SQLException e) {
+            throw faults.describe(e, Safe.NOTHING_CHANGED);
+        } catch (IOException e) {
+            throw unwritable(SqliteBackup.folderOf(database.file()), e);
+        }
+    }
+
+    /** Oldest first: their names are their times. */
+    private List<Path> daily() throws IOException {
+        Path folder = SqliteBackup.folderOf(database.file());
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(
+                            file -> name(file).startsWith(DAILY) && name(file).endsWith(".db"))
+                    .sorted(Comparator.comparing(GarageUpkeep::name))
+                    .toList();
+        }
+    }
+
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
     }
 
     /** Reads every page and every row: what does not hold together, and how much there is. */

@@ -88,4 +88,19 @@ class SuggestCommandTest {
         assertThat(Spoken.of("suggest", CAR, CAR).status()).isEqualTo(2);
         assertThat(Spoken.of("suggest", "-", "-").err()).contains("read only once");
     }
+
+    /** Laps far faster than the numbers say mean more grip; what is tried on such cars gains otherwise. */
+    @Test
+    void lapsOfTheCarChangeWhatIsWorthTrying() throws IOException {
+        Path laps = Files.writeString(
+                folder.resolve("laps.txt"), "5.62\n5.65\n5.63\n5.66\n5.61\n5.64\n5.63\n5.62\n5.65\n5.64\n");
+        Spoken with = Spoken.of("suggest", CAR, TRACK, "--lane", "red", "--laps", laps.toString(), "--json");
+        Spoken without = Spoken.of("suggest", CAR, TRACK, "--lane", "red", "--json");
+        assertThat(with.json()).isNotEmpty();
+        assertThat(with.json().get(0).path("gain_s").asDouble())
+                .isNotEqualTo(without.json().get(0).path("gain_s").asDouble());
+        assertThat(Spoken.of("suggest", CAR, TRACK, "--lane", "green", "--laps", laps.toString())
+                        .err())
+                .contains("no lane 'green'");
+    }
 }

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -124,5 +126,26 @@ class GarageUpkeepTest {
         GarageUpkeep none = new GarageUpkeep(folder.resolve("none.db"));
         assertThatThrownBy(none::check).hasMessageContaining("There is no garage in");
         assertThatThrownBy(() -> none.backUp(AT)).hasMessageContaining("There is no garage in");
+    }
+
+    /** One a day, the newest seven of them, and never one that the racer made himself. */
+    @Test
+    void aCopyADayIsKeptForAWeek() throws IOException {
+        Path own = upkeep.backUp(AT);
+        assertThat(upkeep.backUpForToday(AT)).isPresent();
+        assertThat(upkeep.backUpForToday(AT.plusSeconds(3600))).isEmpty();
+        for (int day = 1; day <= 9; day++) {
+            assertThat(upkeep.backUpForToday(AT.plus(Duration.ofDays(day))))
+                    .as("day %d", day)
+                    .isPresent();
+        }
+        try (Stream<Path> files = Files.list(folder.resolve("backups"))) {
+            assertThat(files.map(file -> file.getFileName().toString()).sorted().toList())
+                    .hasSize(8)
+                    .startsWith("daily-20260304T201530.000Z.db")
+                    .endsWith(own.getFileName().toString());
+        }
+        assertThat(new GarageUpkeep(folder.resolve("none.db")).backUpForToday(AT))
+                .isEmpty();
     }
 }
