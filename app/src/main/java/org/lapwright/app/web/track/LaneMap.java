@@ -136,7 +136,11 @@ public record LaneMap(
                 plain.bridge,
                 plain.startLine,
                 plain.start,
-                both(plain.marks, PieceNumbers.of(track, frame(track))),
+                both(
+                        plain.marks.stream()
+                                .filter(mark -> mark.sign().equals("ground"))
+                                .toList(),
+                        PieceNumbers.of(track, frame(track))),
                 plain.scaleBar,
                 plain.kinds);
     }
