@@ -16,6 +16,7 @@ import org.lapwright.app.usecase.physics.ForecastInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.PredictionInWords;
+import org.lapwright.app.web.track.BoxPage;
 import org.lapwright.app.web.track.HowSurePage;
 import org.lapwright.app.web.track.LaneCard;
 import org.lapwright.app.web.track.TrackChoice;
@@ -98,6 +99,15 @@ final class TrackRoutes {
     }
 
     /** The file word for word, under a name that any disk can hold. */
+    /** All tracks of pieces side by side; one whose file cannot be read is left out, the list of tracks says why. */
+    void box(Context context) {
+        List<Track> tracks = garage.tracks().stream()
+                .flatMap(kept -> TrackFile.read(kept.text()).accepted().stream())
+                .map(TrackFile::track)
+                .toList();
+        pages.show(context, "trackbox.jte", BoxPage.of(pages.shell("Layouts side by side", Tab.TRACK), tracks));
+    }
+
     void download(Context context) {
         KeptFile file = asked(context);
         String name = file.name()

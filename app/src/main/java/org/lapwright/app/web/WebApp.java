@@ -134,6 +134,7 @@ public final class WebApp implements AutoCloseable {
         routes.get("/words", words::all);
         routes.get("/words/{word}", words::one);
         routes.get("/track", track::show);
+        routes.get("/track/box", track::box);
         routes.get("/track/download", track::download);
         routes.get("/track/how-sure", track::howSure);
         routes.get("/track/draw", draw::open);

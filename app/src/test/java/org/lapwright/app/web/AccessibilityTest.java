@@ -36,6 +36,7 @@ class AccessibilityTest {
             "/track/draw",
             "/track/draw?track=Hill",
             "/track/rails?track=Hill",
+            "/track/box",
             "/track/print?track=Hill",
             "/track/file",
             "/track/line",

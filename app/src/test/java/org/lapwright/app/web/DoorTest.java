@@ -52,6 +52,7 @@ class DoorTest {
             "/track/draw",
             "/track/draw?track=Hill",
             "/track/rails?track=Hill",
+            "/track/box",
             "/track/print?track=Hill",
             "/track/lanes.svg?track=Hill",
             "/track/file",

@@ -316,4 +316,16 @@ class TrackRoutesTest {
         assertThat(visitor.get("/track/how-sure?track=Endless&car=Dunlin").body())
                 .contains("9 in 10 between");
     }
+
+    /** The pieces of each layout are counted; left and right turns are the same piece. */
+    @Test
+    void layoutsStandSideBySideWithTheirPiecesCounted() {
+        try (Stage own = new Stage().withReferenceFiles()) {
+            String page = new Visitor(own).get("/track/box").body();
+            assertThat(page).contains("Layouts side by side", "Out of the box", "Hill", "for any one", "Straight, ");
+        }
+        try (Stage empty = new Stage()) {
+            assertThat(new Visitor(empty).get("/track/box").body()).contains("side by side, with the pieces");
+        }
+    }
 }
