@@ -2,8 +2,12 @@ package org.lapwright.app.files.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Random;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -133,8 +137,7 @@ class HostileDrawingTest {
         assertThat(refusal("x".repeat(5_000_001))).contains("5 million");
         byte[] junk = new byte[100_000];
         new Random(7).nextBytes(junk);
-        assertThat(refusal(new String(junk, java.nio.charset.StandardCharsets.UTF_8)))
-                .isNotBlank();
+        assertThat(refusal(new String(junk, StandardCharsets.UTF_8))).isNotBlank();
         assertThat(refusal(SVG + "</svg>")).contains("no line in the drawing");
     }
 
@@ -145,5 +148,29 @@ class HostileDrawingTest {
                 new String[] {"0\nLINE", "0\nLINE\n", "0\nPOLYLINE\n0\nVERTEX", "0", "0\nSECTION\n2\nHEADER\n9"}) {
             assertThat(refusal("0\nSECTION\n2\nENTITIES\n" + end)).isNotBlank();
         }
+    }
+
+    /** All of them in a process of 256 MB; the time is printed, not judged, but for a hang. */
+    @Test
+    void littleMemoryIsEnough() throws Exception {
+        Process child = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx256m",
+                        "-XX:+UseSerialGC",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        HostileChild.class.getName())
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        List<String> lines = new String(child.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
+        assertThat(child.waitFor(2, TimeUnit.MINUTES)).isTrue();
+        assertThat(child.exitValue()).as("%s", lines).isZero();
+        assertThat(lines).last().isEqualTo("done");
+        assertThat(lines)
+                .hasSize(11)
+                .filteredOn(line -> line.contains(" read "))
+                .allMatch(line -> line.startsWith("points ") || line.startsWith("arcs "));
     }
 }
