@@ -11,6 +11,8 @@ import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.HistoryStore.NewStep;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.ShelfStore.NewPart;
+import org.lapwright.core.car.shelf.PartEvent;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.NoisePrior;
@@ -92,6 +94,33 @@ final class Intake {
             requestKey(pressed.requestKey());
         }
         return event;
+    }
+
+    /** A part as it will come back. */
+    static NewPart checked(NewPart part) {
+        requireName(part.kind().label(), "kind of the part");
+        requireName(part.name(), "name of the part");
+        requireNote(part.note(), "note on the part");
+        return part;
+    }
+
+    /** What happened to a part, as it will come back. */
+    static PartEvent checked(PartEvent event) {
+        if (event instanceof PartEvent.Fitted fitted) {
+            requireName(fitted.car(), "name of the car");
+        } else if (event instanceof PartEvent.Reminder reminder) {
+            requireName(reminder.service(), "what is to be done");
+        } else if (event instanceof PartEvent.Serviced serviced) {
+            requireName(serviced.service(), "what was done");
+        }
+        return event;
+    }
+
+    /** Only to a part that is there can anything happen. */
+    static void requirePart(long part, boolean there) {
+        if (!there) {
+            throw new IllegalArgumentException("there is no part number " + part + " on the shelf");
+        }
     }
 
     /** Only a drive that is there and not over takes more; what ended it may come again. */

@@ -15,6 +15,9 @@ import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.core.car.shelf.LapsDriven;
+import org.lapwright.core.car.shelf.Part;
+import org.lapwright.core.car.shelf.PartEvent;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.ladder.CarLaps;
@@ -29,6 +32,7 @@ public final class MemoryGarage implements GarageStore {
     private final Map<String, KeptFile> files = new HashMap<>();
     private final MemorySteps steps = new MemorySteps();
     private final MemoryDrives drives = new MemoryDrives();
+    private final MemoryShelf shelf = new MemoryShelf();
     private long setUps;
     private boolean closed;
 
@@ -269,6 +273,43 @@ public final class MemoryGarage implements GarageStore {
         return drives.numbered(id);
     }
 
+    @Override
+    public synchronized Part addPart(NewPart part, String requestKey, Instant at) {
+        requireOpen();
+        return shelf.add(Intake.checked(part), Intake.requestKey(requestKey));
+    }
+
+    @Override
+    public synchronized void partHappened(long part, PartEvent event, String requestKey, Instant at) {
+        requireOpen();
+        PartEvent checked = Intake.checked(event);
+        String request = Intake.requestKey(requestKey);
+        Intake.requirePart(part, shelf.has(part));
+        if (!shelf.isSaid(request)) {
+            PartEvent named =
+                    checked instanceof PartEvent.Fitted fitted ? new PartEvent.Fitted(carSpelt(fitted.car())) : checked;
+            shelf.add(part, named, request, Intake.instant(Intake.micros(at)));
+        }
+    }
+
+    @Override
+    public synchronized ShelfRecord shelf() {
+        requireOpen();
+        List<LapsDriven> driven = new ArrayList<>();
+        for (Entry entry : entries.values()) {
+            if (!entry.kept().example()) {
+                entry.kept()
+                        .session()
+                        .runs()
+                        .forEach(run -> driven.add(new LapsDriven(
+                                carSpelt(entry.kept().car()),
+                                run.run().laps().size(),
+                                entry.saved().savedAt())));
+            }
+        }
+        return shelf.all(driven);
+    }
+
     private void putFile(String key, boolean example, String text, Instant at) {
         String name = Optional.ofNullable(names.get(key)).orElseThrow();
         files.put(key + (example ? " of the example" : ""), new KeptFile(Kind.CAR, name, text, example, at));
@@ -330,6 +371,10 @@ public final class MemoryGarage implements GarageStore {
                 firstSpelling("track " + trackKey, kept.track()),
                 firstSpelling("lane " + trackKey + '\n' + NameKey.of(kept.lane()), kept.lane()),
                 firstSpelling("driver " + NameKey.of(kept.driver()), kept.driver()));
+    }
+
+    private String carSpelt(String name) {
+        return firstSpelling(carKey(name, false), name);
     }
 
     private String firstSpelling(String key, String name) {

@@ -15,6 +15,8 @@ import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.core.car.shelf.Part;
+import org.lapwright.core.car.shelf.PartEvent;
 import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.ladder.CarLaps;
 
@@ -207,6 +209,35 @@ public final class SqliteGarage implements GarageStore {
     @Override
     public Optional<Drive> drive(long id) {
         return reading.inTransaction(handle -> sound(() -> new DriveTables(handle).numbered(id)));
+    }
+
+    @Override
+    public Part addPart(NewPart part, String requestKey, Instant at) {
+        NewPart checked = Intake.checked(part);
+        String request = Intake.requestKey(requestKey);
+        long micros = Intake.micros(at);
+        return writing.inTransaction(handle -> {
+            ShelfTables shelf = new ShelfTables(handle);
+            return sound(() -> shelf.added(request)).orElseGet(() -> shelf.add(checked, request, micros));
+        });
+    }
+
+    @Override
+    public void partHappened(long part, PartEvent event, String requestKey, Instant at) {
+        PartEvent checked = Intake.checked(event);
+        String request = Intake.requestKey(requestKey);
+        long micros = Intake.micros(at);
+        writing.inTransaction(handle -> {
+            ShelfTables shelf = new ShelfTables(handle);
+            Intake.requirePart(part, shelf.has(part));
+            shelf.add(part, checked, request, micros);
+            return part;
+        });
+    }
+
+    @Override
+    public ShelfRecord shelf() {
+        return reading.inTransaction(handle -> sound(() -> new ShelfTables(handle).all()));
     }
 
     /** Closes the file; harmless when repeated. Whatever is called afterwards is refused. */

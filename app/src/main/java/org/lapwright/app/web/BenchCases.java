@@ -4,6 +4,7 @@ import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
+import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.run.DriveLive;
 
@@ -16,6 +17,7 @@ import org.lapwright.app.usecase.run.DriveLive;
  * @param ownLaps what the laps kept tell of a car
  * @param scoreForecasts how good the forecasts were
  * @param driveLive does it help, while the car runs
+ * @param keepShelf which parts are where, and how worn
  */
 public record BenchCases(
         LogChange logChange,
@@ -23,4 +25,5 @@ public record BenchCases(
         SuggestChanges suggestChanges,
         OwnLaps ownLaps,
         ScoreForecasts scoreForecasts,
-        DriveLive driveLive) {}
+        DriveLive driveLive,
+        KeepShelf keepShelf) {}

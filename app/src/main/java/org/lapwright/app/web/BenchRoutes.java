@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
+import org.lapwright.app.files.garage.SharedSetUp;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.HistoryStore.StoredStep;
 import org.lapwright.app.usecase.KeptFile;
@@ -133,6 +134,13 @@ final class BenchRoutes {
                 "Content-Disposition",
                 "attachment; filename=\"%s.car.json\"; filename*=UTF-8''%s.car.json".formatted(plain, full));
         context.contentType("application/json").result(kept.text().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The set-up without a word of its owner's. */
+    void share(Context context) {
+        CarFile file = Forms.readable(Forms.car(garage, context.queryParam("name")));
+        context.header("Content-Disposition", "attachment; filename=\"set-up.car.json\"");
+        context.contentType("application/json").result(SharedSetUp.text(file).getBytes(StandardCharsets.UTF_8));
     }
 
     void measure(Context context) {

@@ -39,6 +39,11 @@ final class Forms {
         return about("track", page, list);
     }
 
+    /** Whoever asks about no part in particular gets the list of all. */
+    static Handler aboutAPart(Handler page, Handler list) {
+        return about("id", page, list);
+    }
+
     private static Handler about(String parameter, Handler page, Handler list) {
         return context ->
                 (Optional.ofNullable(context.queryParam(parameter)).orElse("").isBlank() ? list : page).handle(context);

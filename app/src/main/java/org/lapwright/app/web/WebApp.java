@@ -164,6 +164,7 @@ public final class WebApp implements AutoCloseable {
         routes.get("/bench", bench::list);
         routes.get("/bench/car", bench::car);
         routes.get("/bench/car.json", bench::download);
+        routes.get("/bench/share.json", Forms.aboutACar(bench::share, bench::list));
         routes.get("/bench/measure", bench::measure);
         GuidedRoutes guided = new GuidedRoutes(useCases.physics().garage(), pages);
         routes.get("/bench/guided", Forms.aboutACar(guided::open, bench::list));
@@ -177,6 +178,12 @@ public final class WebApp implements AutoCloseable {
         SheetRoutes sheet = new SheetRoutes(useCases, pages);
         routes.get("/bench/sheet", Forms.aboutACar(sheet::show, bench::list));
         routes.get("/bench/sheet.csv", Forms.aboutACar(sheet::csv, bench::list));
+        ShelfRoutes shelf = new ShelfRoutes(useCases, pages);
+        routes.get("/shelf", shelf::list);
+        routes.post("/shelf", shelf::add);
+        routes.get("/shelf/part", shelf::part);
+        routes.post("/shelf/part", shelf::press);
+        routes.get("/shelf/part.json", Forms.aboutAPart(shelf::download, shelf::list));
         HistoryRoutes history = new HistoryRoutes(useCases, pages);
         routes.get("/bench/history", Forms.aboutACar(history::show, bench::list));
         routes.post("/bench/undo", history::undo);

@@ -48,6 +48,8 @@ class AccessibilityTest {
             "/bench/measure",
             "/bench/measure?name=plain",
             "/bench/file",
+            "/shelf",
+            "/shelf/part?id=1",
             "/bench/change?name=magnet",
             "/run",
             "/bench/sheet?name=magnet",
@@ -61,7 +63,7 @@ class AccessibilityTest {
 
     @BeforeAll
     static void open() {
-        stage = new Stage().withExampleGarage().withReferenceFiles().withBench();
+        stage = new Stage().withExampleGarage().withReferenceFiles().withBench().withAPart();
         stage.garage().archive(stage.keep("Redshank", 6.5, 6.4, 1).id(), Stage.CLOCK.instant());
     }
 

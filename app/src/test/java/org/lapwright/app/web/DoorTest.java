@@ -42,6 +42,10 @@ class DoorTest {
             "/bench/guided?name=plain",
             "/bench/guided?name=plain&what=motor",
             "/bench/measure",
+            "/bench/share.json?name=plain",
+            "/shelf",
+            "/shelf/part?id=1",
+            "/shelf/part.json?id=1",
             "/bench/file",
             "/words/braid",
             "/favicon.ico",
@@ -68,6 +72,8 @@ class DoorTest {
             "/example/bring-back",
             "/api/verdict",
             "/bench/change",
+            "/shelf",
+            "/shelf/part",
             "/bench/undo",
             "/bench/back",
             "/run",
@@ -86,7 +92,7 @@ class DoorTest {
 
     @BeforeAll
     static void open() {
-        stage = new Stage().withExampleGarage().withReferenceFiles().withBench();
+        stage = new Stage().withExampleGarage().withReferenceFiles().withBench().withAPart();
     }
 
     @AfterAll

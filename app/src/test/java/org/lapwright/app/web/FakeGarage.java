@@ -10,6 +10,8 @@ import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.core.car.shelf.Part;
+import org.lapwright.core.car.shelf.PartEvent;
 import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.ladder.CarLaps;
 
@@ -155,6 +157,27 @@ final class FakeGarage implements GarageStore {
     @Override
     public Optional<Drive> drive(long id) {
         return garage.drive(id);
+    }
+
+    @Override
+    public Part addPart(NewPart part, String requestKey, Instant at) {
+        if (!failure.isEmpty()) {
+            throw new StoreException(failure);
+        }
+        return garage.addPart(part, requestKey, at);
+    }
+
+    @Override
+    public void partHappened(long part, PartEvent event, String requestKey, Instant at) {
+        if (!failure.isEmpty()) {
+            throw new StoreException(failure);
+        }
+        garage.partHappened(part, event, requestKey, at);
+    }
+
+    @Override
+    public ShelfRecord shelf() {
+        return garage.shelf();
     }
 
     @Override

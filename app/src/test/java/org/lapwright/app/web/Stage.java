@@ -16,6 +16,7 @@ import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.SavedComparison;
+import org.lapwright.app.usecase.ShelfStore.NewPart;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.usecase.advice.LearnCar;
@@ -23,12 +24,15 @@ import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
+import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.core.car.shelf.PartEvent;
+import org.lapwright.core.car.shelf.PartKind;
 import org.lapwright.core.fit.CarFit;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.prediction.LapForecaster;
@@ -93,7 +97,8 @@ final class Stage implements AutoCloseable {
                                                 text -> ChangeJson.read(text)
                                                         .accepted()
                                                         .map(ChangeJson.Noted::change))),
-                                new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK))))
+                                new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK),
+                                new KeepShelf(garage, CLOCK))))
                 .start(port);
     }
 
@@ -160,6 +165,17 @@ final class Stage implements AutoCloseable {
             ownGarage.keepCar(car, Reference.text(car + ".car.json"));
         }
         ownGarage.keepTrack("Shed loop", Reference.text("loop.track.json"));
+        return this;
+    }
+
+    /** One part, fitted to a car of {@link #withBench}, with a service that is due. */
+    Stage withAPart() {
+        KeepShelf shelf = new KeepShelf(garage, CLOCK);
+        long part = shelf.add(new NewPart(new PartKind("braid"), "wide pair", "from the swap box"), "part")
+                .id();
+        shelf.happened(part, new PartEvent.Fitted("plain"), "fit");
+        shelf.happened(part, new PartEvent.Reminder("new braid", 200), "remind");
+        shelf.happened(part, new PartEvent.LapsAdded(250), "laps");
         return this;
     }
 

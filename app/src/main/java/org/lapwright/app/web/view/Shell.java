@@ -22,6 +22,8 @@ public record Shell(String title, Tab current, AssetPaths assets) {
         NEXT("/next", "Next"),
         /** Cars ranked. */
         LADDER("/ladder", "Ladder"),
+        /** Parts. */
+        SHELF("/shelf", "Shelf"),
         /** Kept comparisons. */
         KEPT("/kept", "Kept"),
         /** The glossary. */
