@@ -3,14 +3,31 @@ package org.lapwright.app.capture;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.function.LongSupplier;
 import org.lapwright.app.usecase.capture.Sources;
 import org.lapwright.app.usecase.capture.TimingSource;
 
 /** All timing sources that there are. */
 public final class Gates implements Sources {
+    private final LongSupplier clock;
+
+    /**
+     * Sources.
+     *
+     * @param clock the monotonic clock of this machine, ns
+     */
+    public Gates(LongSupplier clock) {
+        this.clock = clock;
+    }
+
     @Override
     public TimingSource lines(InputStream in) {
         return new WireSource(in);
+    }
+
+    @Override
+    public TimingSource serial(String port) throws IOException {
+        return SerialSource.open(port, clock);
     }
 
     @Override

@@ -104,7 +104,11 @@ public final class SoundSource implements TimingSource {
                     detectors.get(c).take(channel, 0, frames).forEach(impulse -> heard.add(new Heard(lane, impulse)));
                 }
                 heard.sort(Comparator.comparingDouble(each -> each.impulse().sample()));
-                heard.forEach(each -> pass(each, sink));
+                for (Heard each : heard) {
+                    if (!pass(each, sink)) {
+                        return;
+                    }
+                }
                 read = samples.readNBytes(block, 0, block.length);
             }
         }
@@ -112,9 +116,9 @@ public final class SoundSource implements TimingSource {
 
     private record Heard(int lane, Impulse impulse) {}
 
-    private void pass(Heard heard, PassSink sink) {
+    private boolean pass(Heard heard, PassSink sink) {
         long at = Math.round(NS * heard.impulse().sample() / format.getSampleRate());
-        sink.accept(List.of(new Pass(
+        return sink.accept(List.of(new Pass(
                 NAME, "first", sequence++, heard.lane(), 0, new PassStamp(PassClock.AUDIO, at, System.nanoTime(), 0))));
     }
 

@@ -15,6 +15,9 @@ sealed interface WireLine {
     /** The sender is alive. */
     record Heartbeat(String boot, long timeUs, long dropped) implements WireLine {}
 
+    /** What gpiomon prints of an input: its name, whether its level rose, and the kernel's stamp. */
+    record Edge(String input, boolean rising, long timeNs) implements WireLine {}
+
     /** Nothing to do. */
     record Comment() implements WireLine {}
 
@@ -29,6 +32,13 @@ sealed interface WireLine {
 
     Pattern HEARTBEAT = Pattern.compile("H,([0-9A-Za-z_-]{1,32}),(\\d{1,15}),(\\d{1,15})");
 
+    /** gpiomon of libgpiod 1.x. */
+    Pattern GPIO_1 = Pattern.compile(
+            "event:\\s+(RISING|FALLING) EDGE offset: (\\d{1,5}) timestamp: \\[\\s*([1-8]?\\d{1,9})\\.(\\d{9})\\]");
+
+    /** gpiomon of libgpiod 2.x. */
+    Pattern GPIO_2 = Pattern.compile("([1-8]?\\d{1,9})\\.(\\d{9})\\t(rising|falling)\\t(\\S.{0,60})");
+
     /** Reads a line. */
     static WireLine parse(String text) {
         String line = text.strip();
@@ -38,6 +48,22 @@ sealed interface WireLine {
         if (line.length() > LONGEST) {
             return new Bad("longer than " + LONGEST + " characters");
         }
+        Matcher first = GPIO_1.matcher(line);
+        if (first.matches()) {
+            return new Edge(first.group(2), first.group(1).equals("RISING"), ns(first.group(3), first.group(4)));
+        }
+        Matcher second = GPIO_2.matcher(line);
+        if (second.matches()) {
+            return new Edge(second.group(4), second.group(3).equals("rising"), ns(second.group(1), second.group(2)));
+        }
+        return protocol(line);
+    }
+
+    private static long ns(String seconds, String fraction) {
+        return Long.parseLong(seconds) * 1_000_000_000L + Long.parseLong(fraction);
+    }
+
+    private static WireLine protocol(String line) {
         int star = line.lastIndexOf('*');
         if (star < 0 || star + 3 != line.length()) {
             return new Bad("no checksum at its end");

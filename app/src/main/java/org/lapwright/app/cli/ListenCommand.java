@@ -1,19 +1,13 @@
 package org.lapwright.app.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.VerdictJson;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.VerdictInWords;
-import org.lapwright.app.usecase.capture.PassSink;
 import org.lapwright.app.usecase.capture.SourceNews;
 import org.lapwright.app.usecase.capture.Sources;
 import org.lapwright.app.usecase.run.Progress;
@@ -23,6 +17,7 @@ import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.TrialSettings;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -32,14 +27,15 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "listen",
         description = {
-            "Take passes from a gate and judge before against after while they come: from one that sends lines of text, from a light gate"
-                    + " or contact on the sound card, or from a recording of it.",
+            "Take passes from a gate and judge before against after while they come: from one that sends lines of text over a"
+                    + " serial line or a pipe, from a light gate or contact on the sound card, or from a recording.",
             "The lines: P,<seq>,<lane>,<t_us>,<edge>*HH and a heartbeat H,<boot>,<t_us>,<dropped>*HH (docs/timing.md)."
         },
         footer = {
             "",
             "Examples:",
-            "  stty -F /dev/ttyUSB0 115200 raw && lapwright listen --from /dev/ttyUSB0 --plan \"ABBA x 10\"",
+            "  lapwright listen --serial /dev/ttyUSB0 --plan \"ABBA x 10\"",
+            "  gpiomon --edges falling -c gpiochip0 17 | lapwright listen --pipe",
             "  lapwright listen --plan \"AB x 20\" --warm-up 3 < evening.log --json",
             "  lapwright listen --sound --plan \"ABBA x 10\"",
             "  lapwright listen --recording evening.wav --lane 2",
@@ -55,20 +51,8 @@ final class ListenCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(
-            names = "--from",
-            paramLabel = "FILE",
-            description = "The gate: a serial device, a pipe or a file; - is standard input (default).",
-            defaultValue = "-")
-    private String from;
-
-    @Option(
-            names = "--sound",
-            description = "The gate is on the sound card: left channel lane 1, right channel lane 2.")
-    private boolean sound;
-
-    @Option(names = "--recording", paramLabel = "FILE", description = "A recording (WAV) of a gate on the sound card.")
-    private @Nullable Path recording;
+    @ArgGroup(exclusive = true, multiplicity = "0..1")
+    private ListenOptions gate = new ListenOptions();
 
     @Option(
             names = "--plan",
@@ -119,7 +103,13 @@ final class ListenCommand implements Callable<Integer> {
         RunCutter cutter = new RunCutter(fixed, pause);
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter laps = json ? spec.commandLine().getErr() : out;
-        listen(passes -> passes.forEach(pass -> take(cutter, fixed.plan(), pass, laps)));
+        gate.listen(
+                sources,
+                passes -> {
+                    passes.forEach(pass -> take(cutter, fixed.plan(), pass, laps));
+                    return !cutter.progress().isDone(fixed.plan());
+                },
+                new Told(spec.commandLine().getErr()));
         tellNews();
         Optional<Session> session = cutter.progress().comparable();
         if (session.isEmpty()) {
@@ -139,38 +129,6 @@ final class ListenCommand implements Callable<Integer> {
         } catch (IllegalArgumentException wrong) {
             throw new BadInput(wrong.getMessage() + ".");
         }
-    }
-
-    private void listen(PassSink sink) {
-        if (sound && recording != null) {
-            throw new BadInput("--sound and --recording exclude each other; give the one that is meant.");
-        }
-        try {
-            if (sound) {
-                sources.soundCard().listen(sink, new Counted());
-            } else if (recording != null) {
-                sources.recording(recording).listen(sink, new Counted());
-            } else {
-                try (InputStream in = open()) {
-                    sources.lines(in).listen(sink, new Counted());
-                }
-            }
-        } catch (IOException broken) {
-            String what = sound ? "The sound card" : recording != null ? recording.toString() : from;
-            throw new BadInput(
-                    "%s cannot be listened to: %s. What came before counts.".formatted(what, broken.getMessage()));
-        }
-    }
-
-    private InputStream open() throws IOException {
-        if (from.equals("-")) {
-            return System.in;
-        }
-        Path path = Path.of(from);
-        if (!Files.exists(path) || Files.isDirectory(path)) {
-            throw new BadInput("There is no gate or file " + from + ".");
-        }
-        return Files.newInputStream(path);
     }
 
     private void take(RunCutter cutter, RunPlan planned, Pass pass, PrintWriter out) {
@@ -225,11 +183,27 @@ final class ListenCommand implements Callable<Integer> {
         out.println(words.consistency());
     }
 
-    /** Counts what was wrong on the wire. */
-    private final class Counted implements SourceNews {
+    /** Counts what was wrong on the wire, and says at once what the racer can mend. */
+    private final class Told implements SourceNews {
+        private static final int SHOWN = 3;
+
+        private final PrintWriter err;
+
+        Told(PrintWriter err) {
+            this.err = err;
+        }
+
+        private void say(String what) {
+            err.println("lapwright: " + what);
+            err.flush();
+        }
+
         @Override
         public void unreadable(String why) {
             unreadable++;
+            if (unreadable <= SHOWN) {
+                say("a line from the gate was left out: " + why + ".");
+            }
         }
 
         @Override
@@ -240,6 +214,21 @@ final class ListenCommand implements Callable<Integer> {
         @Override
         public void dropped(long passes) {
             lost = Math.max(lost, passes);
+        }
+
+        @Override
+        public void gone(String why) {
+            say(why + ". Waiting; what came before counts.");
+        }
+
+        @Override
+        public void back() {
+            say("the gate is back.");
+        }
+
+        @Override
+        public void stepped() {
+            say("the gate's clock was set; no lap goes over that.");
         }
     }
 }

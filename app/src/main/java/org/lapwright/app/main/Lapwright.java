@@ -36,7 +36,7 @@ public final class Lapwright {
                         wiring.glossary(),
                         wiring::openGarage,
                         version)
-                .listening(new Gates())
+                .listening(new Gates(System::nanoTime))
                 .with("serve", new ServeCommand(wiring))
                 .with("rehearse", new RehearseCommand(wiring))
                 .with("backup", new UpkeepCommands.Backup(upkeep, clock))

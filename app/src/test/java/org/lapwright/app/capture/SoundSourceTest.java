@@ -44,6 +44,21 @@ class SoundSourceTest {
         public void dropped(long passes) {
             throw new AssertionError("dropped");
         }
+
+        @Override
+        public void gone(String why) {
+            throw new AssertionError(why);
+        }
+
+        @Override
+        public void back() {
+            throw new AssertionError("back");
+        }
+
+        @Override
+        public void stepped() {
+            throw new AssertionError("stepped");
+        }
     };
 
     private static List<Pass> passes(Path file) throws IOException {

@@ -119,6 +119,6 @@ class ListenCommandTest {
         assertThat(none.status()).isEqualTo(2);
         assertThat(none.err()).contains("nowhere.wav");
         assertThat(Spoken.of("listen", "--recording", "nowhere.wav", "--sound").err())
-                .contains("exclude each other");
+                .contains("mutually exclusive");
     }
 }

@@ -49,7 +49,7 @@ record Spoken(int status, String out, String err) {
                         new Glossary(),
                         garage,
                         "1.2.3")
-                .listening(new Gates())
+                .listening(new Gates(System::nanoTime))
                 .printingTo(new PrintWriter(out), new PrintWriter(err))
                 .run(words);
         return new Spoken(status, out.toString().replace(System.lineSeparator(), "\n"), err.toString());

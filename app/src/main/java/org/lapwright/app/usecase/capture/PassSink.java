@@ -10,7 +10,8 @@ public interface PassSink {
      * run promises a synced commit. A pass that came before (same source, boot and sequence) is taken once.
      *
      * @param passes a batch, perhaps of one
+     * @return whether more is wanted; after false the source may end
      * @throws org.lapwright.app.usecase.StoreException when they could not be kept; the source may offer them again
      */
-    void accept(List<Pass> passes);
+    boolean accept(List<Pass> passes);
 }

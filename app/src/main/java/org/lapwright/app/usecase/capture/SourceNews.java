@@ -10,4 +10,13 @@ public interface SourceNews {
 
     /** The sender says that it lost so many passes since it began. */
     void dropped(long passes);
+
+    /** Nothing comes any more, and why; the source goes on trying by itself. */
+    void gone(String why);
+
+    /** It comes again. */
+    void back();
+
+    /** The sender's clock was set forward or back: no lap goes over that. */
+    void stepped();
 }

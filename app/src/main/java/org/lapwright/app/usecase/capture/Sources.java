@@ -6,8 +6,15 @@ import java.nio.file.Path;
 
 /** Timing sources that a command can listen to. */
 public interface Sources {
-    /** A gate that sends lines of text. */
+    /** A gate that sends lines of text, its own or those of {@code gpiomon}, from a pipe or a file. */
     TimingSource lines(InputStream in);
+
+    /**
+     * A gate on a serial line, by its name.
+     *
+     * @throws IOException if there is no such port, or another program has it
+     */
+    TimingSource serial(String port) throws IOException;
 
     /**
      * A recording of a gate on the sound card: its first channel is lane 1, its second lane 2.

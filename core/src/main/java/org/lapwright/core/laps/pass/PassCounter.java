@@ -28,6 +28,10 @@ public final class PassCounter {
     private PassClock clock = PassClock.ARRIVAL;
     private long atNs;
     private boolean lostSince;
+
+    /** Whether the last pass, though the next of its count, was stamped before the one before it. */
+    private boolean behind;
+
     private int bounces;
     private int backwards;
 
@@ -63,6 +67,7 @@ public final class PassCounter {
         if (!seen.add(new Seen(from, pass.sequence()))) {
             return false;
         }
+        boolean inOrder = pass.sequence() > newest.getOrDefault(from, -1L);
         long last = newest.getOrDefault(from, pass.sequence() - 1);
         newest.merge(from, pass.sequence(), Math::max);
         if (from.equals(boot) && pass.sequence() > last + 1) {
@@ -78,8 +83,15 @@ public final class PassCounter {
         double seconds = (pass.stamp().timeNs() - atNs) * NS;
         if (seconds < 0) {
             backwards++;
+            if (inOrder && behind) {
+                // The clock was set back: waiting until it has caught up would lose every lap until then.
+                begin(from, pass.stamp());
+            } else {
+                behind = inOrder;
+            }
             return false;
         }
+        behind = false;
         if (seconds < Math.max(holdOffS, TimedLap.SHORTEST_S)) {
             bounces++;
             return false;
@@ -98,6 +110,7 @@ public final class PassCounter {
         clock = stamp.clock();
         atNs = stamp.timeNs();
         lostSince = false;
+        behind = false;
     }
 
     /** The laps so far. */
@@ -127,7 +140,7 @@ public final class PassCounter {
         return bounces;
     }
 
-    /** How often a stamp lay before the one before it, and was left out. */
+    /** How often a stamp lay before the one before it: a pass that came late, or a clock that was set back; no lap goes over that. */
     public int backwards() {
         return backwards;
     }

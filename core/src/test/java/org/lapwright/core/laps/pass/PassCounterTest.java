@@ -58,6 +58,19 @@ final class PassCounterTest {
         assertThat(seconds()).containsExactly(6.0);
     }
 
+    /** Set back by an hour: one stray stamp may be a fault, two are a clock that was set. */
+    @Test
+    void aClockThatIsSetBackCostsTwoLaps() {
+        add(
+                pass("a", 0, 1, 4000),
+                pass("a", 1, 1, 4006),
+                pass("a", 2, 1, 412),
+                pass("a", 3, 1, 418),
+                pass("a", 4, 1, 424));
+        assertThat(seconds()).containsExactly(6.0, 6.0);
+        assertThat(counter.backwards()).isEqualTo(2);
+    }
+
     @Test
     void aGapInTheCountIsMarked() {
         add(pass("a", 0, 1, 10), pass("a", 2, 1, 22), pass("a", 3, 1, 28));

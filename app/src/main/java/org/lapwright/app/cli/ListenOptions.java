@@ -1,0 +1,78 @@
+package org.lapwright.app.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import org.lapwright.app.usecase.capture.PassSink;
+import org.lapwright.app.usecase.capture.SourceNews;
+import org.lapwright.app.usecase.capture.Sources;
+import picocli.CommandLine.Option;
+
+/** Which gate to listen to; one of these. */
+final class ListenOptions {
+    @Option(
+            names = "--from",
+            paramLabel = "FILE",
+            description = "The gate: a pipe, or a file of an earlier evening; - is standard input (default).")
+    private @Nullable String from;
+
+    @Option(
+            names = "--pipe",
+            description = "The gate is at the other end of standard input: its own lines, or what gpiomon prints.")
+    private boolean pipe;
+
+    @Option(names = "--serial", paramLabel = "PORT", description = "The gate is on this serial line, at 115200 baud.")
+    private @Nullable String serial;
+
+    @Option(
+            names = "--sound",
+            description = "The gate is on the sound card: left channel lane 1, right channel lane 2.")
+    private boolean sound;
+
+    @Option(names = "--recording", paramLabel = "FILE", description = "A recording (WAV) of a gate on the sound card.")
+    private @Nullable Path recording;
+
+    /** Listens until it ends. Bad input where that fails. */
+    void listen(Sources sources, PassSink sink, SourceNews news) {
+        try {
+            if (serial != null) {
+                sources.serial(serial).listen(sink, news);
+            } else if (sound) {
+                sources.soundCard().listen(sink, news);
+            } else if (recording != null) {
+                sources.recording(recording).listen(sink, news);
+            } else {
+                try (InputStream in = open()) {
+                    sources.lines(in).listen(sink, news);
+                }
+            }
+        } catch (IOException broken) {
+            throw new BadInput(
+                    "%s cannot be listened to: %s. What came before counts.".formatted(name(), broken.getMessage()));
+        }
+    }
+
+    private InputStream open() throws IOException {
+        if (from == null || from.equals("-")) {
+            return System.in;
+        }
+        Path path = Path.of(from);
+        if (!Files.exists(path) || Files.isDirectory(path)) {
+            throw new BadInput("There is no gate or file " + from + ".");
+        }
+        return Files.newInputStream(path);
+    }
+
+    private String name() {
+        if (serial != null) {
+            return serial;
+        } else if (sound) {
+            return "The sound card";
+        } else if (recording != null) {
+            return recording.toString();
+        }
+        return pipe || from == null ? "Standard input" : from;
+    }
+}
