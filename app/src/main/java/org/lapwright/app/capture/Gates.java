@@ -31,6 +31,11 @@ public final class Gates implements Sources {
     }
 
     @Override
+    public TimingSource mqtt(String address) throws IOException {
+        return MqttSource.open(BrokerAddress.parse(address), clock);
+    }
+
+    @Override
     public TimingSource recording(Path file) throws IOException {
         return SoundSource.recording(file);
     }

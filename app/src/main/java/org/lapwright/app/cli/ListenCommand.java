@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
             "  lapwright listen --serial /dev/ttyUSB0 --plan \"ABBA x 10\"",
             "  gpiomon --edges falling -c gpiochip0 17 | lapwright listen --pipe",
             "  lapwright listen --plan \"AB x 20\" --warm-up 3 < evening.log --json",
+            "  lapwright listen --mqtt mqtt://192.168.1.5",
             "  lapwright listen --sound --plan \"ABBA x 10\"",
             "  lapwright listen --recording evening.wav --lane 2",
             "",

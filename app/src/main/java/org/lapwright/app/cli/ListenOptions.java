@@ -27,6 +27,12 @@ final class ListenOptions {
     private @Nullable String serial;
 
     @Option(
+            names = "--mqtt",
+            paramLabel = "URL",
+            description = "The gate publishes to this MQTT broker, such as mqtt://192.168.1.5 (docs/timing.md).")
+    private @Nullable String mqtt;
+
+    @Option(
             names = "--sound",
             description = "The gate is on the sound card: left channel lane 1, right channel lane 2.")
     private boolean sound;
@@ -39,6 +45,8 @@ final class ListenOptions {
         try {
             if (serial != null) {
                 sources.serial(serial).listen(sink, news);
+            } else if (mqtt != null) {
+                sources.mqtt(mqtt).listen(sink, news);
             } else if (sound) {
                 sources.soundCard().listen(sink, news);
             } else if (recording != null) {
@@ -68,6 +76,8 @@ final class ListenOptions {
     private String name() {
         if (serial != null) {
             return serial;
+        } else if (mqtt != null) {
+            return "The broker";
         } else if (sound) {
             return "The sound card";
         } else if (recording != null) {

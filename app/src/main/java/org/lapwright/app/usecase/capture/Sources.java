@@ -17,6 +17,13 @@ public interface Sources {
     TimingSource serial(String port) throws IOException;
 
     /**
+     * Gates that publish to an MQTT broker.
+     *
+     * @throws IOException if the address is none, or no broker answers there
+     */
+    TimingSource mqtt(String address) throws IOException;
+
+    /**
      * A recording of a gate on the sound card: its first channel is lane 1, its second lane 2.
      *
      * @throws IOException if it cannot be read or is no recording
