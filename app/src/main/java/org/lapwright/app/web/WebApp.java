@@ -177,6 +177,7 @@ public final class WebApp implements AutoCloseable {
         routes.post("/bench/change", change::press);
         SheetRoutes sheet = new SheetRoutes(useCases, pages);
         routes.get("/bench/sheet", Forms.aboutACar(sheet::show, bench::list));
+        routes.get("/bench/sheet.pdf", Forms.aboutACar(sheet::pdf, bench::list));
         routes.get("/bench/sheet.csv", Forms.aboutACar(sheet::csv, bench::list));
         ShelfRoutes shelf = new ShelfRoutes(useCases, pages);
         routes.get("/shelf", shelf::list);

@@ -29,6 +29,7 @@ class DoorTest {
             "/run",
             "/bench/sheet?name=plain",
             "/bench/sheet.csv?name=plain",
+            "/bench/sheet.pdf?name=plain",
             "/next",
             "/next/learned?car=Greenshank&track=Shed+loop",
             "/next/score",

@@ -1,0 +1,5 @@
+/** Pages for paper: XHTML and drawings become PDF. */
+@NullMarked
+package org.lapwright.app.sheet;
+
+import org.jspecify.annotations.NullMarked;
