@@ -3,7 +3,11 @@ package org.lapwright.app.capture;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.LongSupplier;
+import java.util.stream.Collectors;
+import org.lapwright.app.usecase.ExampleGarage;
+import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.capture.Sources;
 import org.lapwright.app.usecase.capture.TimingSource;
 
@@ -33,6 +37,19 @@ public final class Gates implements Sources {
     @Override
     public TimingSource mqtt(String address) throws IOException {
         return MqttSource.open(BrokerAddress.parse(address), clock);
+    }
+
+    @Override
+    public TimingSource simulated(String car, double speed) throws IOException {
+        List<KeptComparison> all = ExampleGarage.comparisons();
+        return all.stream()
+                .filter(each -> car.isEmpty() || each.car().equalsIgnoreCase(car))
+                .findFirst()
+                .map(found -> new SimulatedSource(found, speed))
+                .orElseThrow(() -> new IOException("the example garage has no car %s; it has %s"
+                        .formatted(
+                                car,
+                                all.stream().map(each -> each.car()).distinct().collect(Collectors.joining(", ")))));
     }
 
     @Override

@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
             "  gpiomon --edges falling -c gpiochip0 17 | lapwright listen --pipe",
             "  lapwright listen --plan \"AB x 20\" --warm-up 3 < evening.log --json",
             "  lapwright listen --mqtt mqtt://192.168.1.5",
+            "  lapwright listen --simulated --speed 20",
             "  lapwright listen --sound --plan \"ABBA x 10\"",
             "  lapwright listen --recording evening.wav --lane 2",
             "",
@@ -84,6 +85,13 @@ final class ListenCommand implements Callable<Integer> {
             defaultValue = "20")
     private double pause;
 
+    @Option(
+            names = "--speed",
+            paramLabel = "FACTOR",
+            description = "The simulated gate's time goes so many times faster, 1 to 1000 (default: ${DEFAULT-VALUE}).",
+            defaultValue = "1")
+    private double speed;
+
     @Option(names = "--json", description = Json.OPTION)
     private boolean json;
 
@@ -104,8 +112,14 @@ final class ListenCommand implements Callable<Integer> {
         RunCutter cutter = new RunCutter(fixed, pause);
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter laps = json ? spec.commandLine().getErr() : out;
+        if (gate.isSimulated()) {
+            spec.commandLine()
+                    .getErr()
+                    .println("lapwright: simulated; these laps are an example and were never driven.");
+        }
         gate.listen(
                 sources,
+                speed,
                 passes -> {
                     passes.forEach(pass -> take(cutter, fixed.plan(), pass, laps));
                     return !cutter.progress().isDone(fixed.plan());
@@ -124,6 +138,9 @@ final class ListenCommand implements Callable<Integer> {
     private NewDrive fixed() {
         if (!(pause >= 1 && pause <= 3600)) {
             throw new BadInput("--pause is " + Figures.significant(pause, 6) + " s; it must be from 1 to 3600 s.");
+        }
+        if (!(speed >= 1 && speed <= 1000)) {
+            throw new BadInput("--speed is " + Figures.significant(speed, 6) + "; it must be from 1 to 1000.");
         }
         try {
             return new NewDrive("the car", "", "the track", "", lane, "", "", RunPlan.parse(plan), warmUp);

@@ -33,6 +33,14 @@ final class ListenOptions {
     private @Nullable String mqtt;
 
     @Option(
+            names = "--simulated",
+            paramLabel = "CAR",
+            arity = "0..1",
+            fallbackValue = "",
+            description = "No gate at all: laps of a car of the example garage, all invented, come as from a gate.")
+    private @Nullable String simulated;
+
+    @Option(
             names = "--sound",
             description = "The gate is on the sound card: left channel lane 1, right channel lane 2.")
     private boolean sound;
@@ -40,13 +48,20 @@ final class ListenOptions {
     @Option(names = "--recording", paramLabel = "FILE", description = "A recording (WAV) of a gate on the sound card.")
     private @Nullable Path recording;
 
-    /** Listens until it ends. Bad input where that fails. */
-    void listen(Sources sources, PassSink sink, SourceNews news) {
+    /** Whether what comes is invented. */
+    boolean isSimulated() {
+        return simulated != null;
+    }
+
+    /** Listens until it ends; {@code speed} is that of the simulated gate. Bad input where that fails. */
+    void listen(Sources sources, double speed, PassSink sink, SourceNews news) {
         try {
             if (serial != null) {
                 sources.serial(serial).listen(sink, news);
             } else if (mqtt != null) {
                 sources.mqtt(mqtt).listen(sink, news);
+            } else if (simulated != null) {
+                sources.simulated(simulated, speed).listen(sink, news);
             } else if (sound) {
                 sources.soundCard().listen(sink, news);
             } else if (recording != null) {
@@ -78,6 +93,8 @@ final class ListenOptions {
             return serial;
         } else if (mqtt != null) {
             return "The broker";
+        } else if (simulated != null) {
+            return "The simulated gate";
         } else if (sound) {
             return "The sound card";
         } else if (recording != null) {

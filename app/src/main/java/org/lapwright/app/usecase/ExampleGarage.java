@@ -109,7 +109,7 @@ public final class ExampleGarage {
     }
 
     /** What the example consists of, in the order kept. */
-    static List<KeptComparison> comparisons() {
+    public static List<KeptComparison> comparisons() {
         Example example = read();
         return example.comparisons().stream()
                 .map(told -> told.kept(example.track(), example.driver()))

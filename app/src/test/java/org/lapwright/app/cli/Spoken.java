@@ -37,6 +37,15 @@ record Spoken(int status, String out, String err) {
 
     /** Runs a command in this process, with this garage. */
     static Spoken with(Supplier<GarageStore> garage, String... words) {
+        return with(garage, new Gates(System::nanoTime), words);
+    }
+
+    /** Runs a command in this process, with these gates. */
+    static Spoken listening(Gates gates, String... words) {
+        return with(MemoryGarage::new, gates, words);
+    }
+
+    private static Spoken with(Supplier<GarageStore> garage, Gates gates, String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int status = new Commands(
@@ -49,7 +58,7 @@ record Spoken(int status, String out, String err) {
                         new Glossary(),
                         garage,
                         "1.2.3")
-                .listening(new Gates(System::nanoTime))
+                .listening(gates)
                 .printingTo(new PrintWriter(out), new PrintWriter(err))
                 .run(words);
         return new Spoken(status, out.toString().replace(System.lineSeparator(), "\n"), err.toString());

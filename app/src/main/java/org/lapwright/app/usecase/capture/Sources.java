@@ -24,6 +24,15 @@ public interface Sources {
     TimingSource mqtt(String address) throws IOException;
 
     /**
+     * A gate that is none: the laps of a car of the example garage, sent as a gate would send them.
+     *
+     * @param car its name; empty for the first
+     * @param speed how many of its seconds go by in a second
+     * @throws IOException if there is no such car; names those that there are
+     */
+    TimingSource simulated(String car, double speed) throws IOException;
+
+    /**
      * A recording of a gate on the sound card: its first channel is lane 1, its second lane 2.
      *
      * @throws IOException if it cannot be read or is no recording
