@@ -23,6 +23,7 @@ import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
+import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.ForecastLap;
@@ -126,6 +127,7 @@ final class Wiring {
                         new OwnLaps(garage, knownDriver, learnCar, READER),
                         new ScoreForecasts(garage, judgeChange, FOR_A_CHANGE, SCORE_READER),
                         new DriveLive(garage, judgeChange, keepComparison, knownDriver, clock),
-                        new KeepShelf(garage, clock)));
+                        new KeepShelf(garage, clock),
+                        new KeepPhoto(garage, clock)));
     }
 }

@@ -11,6 +11,7 @@ import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.HistoryStore.NewStep;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.PhotoStore;
 import org.lapwright.app.usecase.ShelfStore.NewPart;
 import org.lapwright.core.car.shelf.PartEvent;
 import org.lapwright.core.laps.Overrule;
@@ -114,6 +115,16 @@ final class Intake {
             requireName(serviced.service(), "what was done");
         }
         return event;
+    }
+
+    /** A photo that can be kept, with the name of its car. */
+    static byte[] photo(String car, byte[] jpeg) {
+        requireName(car, "name of the car");
+        if (jpeg.length < 1 || jpeg.length > PhotoStore.LONGEST_PHOTO) {
+            throw new IllegalArgumentException(
+                    "the photo has %d bytes; it must have 1 to %d".formatted(jpeg.length, PhotoStore.LONGEST_PHOTO));
+        }
+        return jpeg.clone();
     }
 
     /** Only to a part that is there can anything happen. */

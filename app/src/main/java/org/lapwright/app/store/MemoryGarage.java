@@ -32,6 +32,7 @@ public final class MemoryGarage implements GarageStore {
     private final Map<String, KeptFile> files = new HashMap<>();
     private final MemorySteps steps = new MemorySteps();
     private final MemoryDrives drives = new MemoryDrives();
+    private final Map<String, byte[]> photos = new HashMap<>();
     private final MemoryShelf shelf = new MemoryShelf();
     private long setUps;
     private boolean closed;
@@ -308,6 +309,24 @@ public final class MemoryGarage implements GarageStore {
             }
         }
         return shelf.all(driven);
+    }
+
+    @Override
+    public synchronized void keepPhoto(String car, byte[] jpeg, Instant at) {
+        requireOpen();
+        photos.put(NameKey.of(car), Intake.photo(car, jpeg));
+    }
+
+    @Override
+    public synchronized void removePhoto(String car) {
+        requireOpen();
+        photos.remove(NameKey.of(car));
+    }
+
+    @Override
+    public synchronized Optional<byte[]> photo(String car) {
+        requireOpen();
+        return Optional.ofNullable(photos.get(NameKey.of(car))).map(byte[]::clone);
     }
 
     private void putFile(String key, boolean example, String text, Instant at) {

@@ -240,6 +240,29 @@ public final class SqliteGarage implements GarageStore {
         return reading.inTransaction(handle -> sound(() -> new ShelfTables(handle).all()));
     }
 
+    @Override
+    public void keepPhoto(String car, byte[] jpeg, Instant at) {
+        byte[] checked = Intake.photo(car, jpeg);
+        long micros = Intake.micros(at);
+        writing.inTransaction(handle -> {
+            new PhotoTables(handle).keep(car, checked, micros);
+            return car;
+        });
+    }
+
+    @Override
+    public void removePhoto(String car) {
+        writing.inTransaction(handle -> {
+            new PhotoTables(handle).remove(car);
+            return car;
+        });
+    }
+
+    @Override
+    public Optional<byte[]> photo(String car) {
+        return reading.inTransaction(handle -> new PhotoTables(handle).named(car));
+    }
+
     /** Closes the file; harmless when repeated. Whatever is called afterwards is refused. */
     @Override
     public void close() {

@@ -4,6 +4,7 @@ import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
+import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.run.DriveLive;
@@ -18,6 +19,7 @@ import org.lapwright.app.usecase.run.DriveLive;
  * @param scoreForecasts how good the forecasts were
  * @param driveLive does it help, while the car runs
  * @param keepShelf which parts are where, and how worn
+ * @param keepPhoto what a car looks like
  */
 public record BenchCases(
         LogChange logChange,
@@ -26,4 +28,5 @@ public record BenchCases(
         OwnLaps ownLaps,
         ScoreForecasts scoreForecasts,
         DriveLive driveLive,
-        KeepShelf keepShelf) {}
+        KeepShelf keepShelf,
+        KeepPhoto keepPhoto) {}

@@ -19,6 +19,7 @@ import org.lapwright.app.usecase.HistoryStore.StoredStep;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.NumbersInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
@@ -46,12 +47,14 @@ final class BenchRoutes {
     private final OwnGarage garage;
     private final ShowKept showKept;
     private final LogChange logChange;
+    private final KeepPhoto keepPhoto;
     private final Pages pages;
 
     BenchRoutes(UseCases useCases, Pages pages) {
         this.physics = useCases.physics();
         this.showKept = useCases.showKept();
         this.logChange = useCases.bench().logChange();
+        this.keepPhoto = useCases.bench().keepPhoto();
         this.garage = physics.garage();
         this.pages = pages;
     }
@@ -91,7 +94,11 @@ final class BenchRoutes {
                         file,
                         numbers,
                         choice,
-                        new Tidings(saved, lanes, notices, lately(context, kept))));
+                        new Tidings(saved, lanes, notices, lately(context, kept), hasPhoto(kept))));
+    }
+
+    private boolean hasPhoto(KeptFile kept) {
+        return !kept.example() && keepPhoto.of(kept.name()).isPresent();
     }
 
     private Optional<Lately> lately(Context context, KeptFile kept) {

@@ -14,17 +14,25 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.lapwright.app.files.photo.Photo;
 
 /**
  * What every request has to pass before anything else sees it, whatever its method or address.
  *
  * <p>The host must be this machine by name (against DNS rebinding); a request that changes something must come from our
- * own pages (against cross-site requests); nothing may be larger than {@value #MOST_BYTES} bytes. Every answer carries
+ * own pages (against cross-site requests); nothing may be larger than {@value #MOST_BYTES} bytes, but a photo, which may have
+ * {@value Photo#MOST_BYTES}. Every answer carries
  * the headers that keep a browser from doing more than the pages need. Sources: OWASP Application Security
  * Verification Standard 5.0, chapters 3 and 4; Fetch Metadata (W3C); RFC 9110, 7.4 for 421.
  */
 final class Door implements Filter {
     static final long MOST_BYTES = 10_000_000;
+
+    /** Where a photo is sent, which may be longer than anything else. */
+    static final String PHOTO = "/bench/photo";
+
+    /** A photo, and the form around it. */
+    static final long MOST_PHOTO_BYTES = Photo.MOST_BYTES + 100_000;
 
     /** On every answer. The referrer policy is not "no-referrer": browsers then send "Origin: null" with our forms. */
     static final Map<String, String> HEADERS = Map.of(
@@ -95,6 +103,11 @@ final class Door implements Filter {
                     403,
                     "This request did not come from a page of this program.",
                     "Nothing was changed. Open the page here and press the button again."));
+        }
+        if (asked.getRequestURI().equals(PHOTO)) {
+            return asked.getContentLengthLong() > MOST_PHOTO_BYTES
+                    ? Optional.of(Problem.photoTooLarge())
+                    : Optional.empty();
         }
         return asked.getContentLengthLong() > MOST_BYTES ? Optional.of(Problem.tooLarge()) : Optional.empty();
     }

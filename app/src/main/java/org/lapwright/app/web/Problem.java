@@ -48,6 +48,10 @@ final class Problem extends RuntimeException {
                 "Nothing was saved or changed. Go back and paste fewer laps; one comparison takes up to 2000. A car file has a few kB.");
     }
 
+    static Problem photoTooLarge() {
+        return new Problem(413, "That photo is too long: at most 15 MB fit.", "Nothing was saved. Send a smaller one.");
+    }
+
     static Problem wrongMethod() {
         return new Problem(405, "This address cannot be used that way.", "Nothing was saved or changed.");
     }

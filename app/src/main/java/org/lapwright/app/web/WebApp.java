@@ -179,6 +179,10 @@ public final class WebApp implements AutoCloseable {
         routes.get("/bench/sheet", Forms.aboutACar(sheet::show, bench::list));
         routes.get("/bench/sheet.pdf", Forms.aboutACar(sheet::pdf, bench::list));
         routes.get("/bench/sheet.csv", Forms.aboutACar(sheet::csv, bench::list));
+        PhotoRoutes photo = new PhotoRoutes(useCases, pages);
+        routes.get("/bench/photo", Forms.aboutACar(photo::show, bench::list));
+        routes.get("/bench/photo.jpg", Forms.aboutACar(photo::picture, bench::list));
+        routes.post(Door.PHOTO, photo::press);
         ShelfRoutes shelf = new ShelfRoutes(useCases, pages);
         routes.get("/shelf", shelf::list);
         routes.post("/shelf", shelf::add);
@@ -205,7 +209,8 @@ public final class WebApp implements AutoCloseable {
                         switch (refused.getStatus()) {
                             case 404 -> Problem.notFound();
                             case 405 -> Problem.wrongMethod();
-                            case 413 -> Problem.tooLarge();
+                            case 413 ->
+                                context.path().equals(Door.PHOTO) ? Problem.photoTooLarge() : Problem.tooLarge();
                             default ->
                                 new Problem(
                                         refused.getStatus(),

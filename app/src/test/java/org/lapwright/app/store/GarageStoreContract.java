@@ -34,7 +34,7 @@ import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.trial.session.TrialSettings;
 
 /** What every garage does, wherever it is kept. A store's test extends this and adds nothing. */
-abstract class GarageStoreContract extends GarageShelfContract {
+abstract class GarageStoreContract extends GaragePhotoContract {
     @Test
     void aNewStoreIsEmpty() {
         assertThat(store.comparisons()).isEmpty();

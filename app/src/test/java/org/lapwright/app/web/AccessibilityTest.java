@@ -48,6 +48,7 @@ class AccessibilityTest {
             "/bench/measure",
             "/bench/measure?name=plain",
             "/bench/file",
+            "/bench/photo?name=plain",
             "/shelf",
             "/shelf/part?id=1",
             "/bench/change?name=magnet",

@@ -176,6 +176,24 @@ final class FakeGarage implements GarageStore {
     }
 
     @Override
+    public void keepPhoto(String car, byte[] jpeg, Instant at) {
+        if (!failure.isEmpty()) {
+            throw new StoreException(failure);
+        }
+        garage.keepPhoto(car, jpeg, at);
+    }
+
+    @Override
+    public void removePhoto(String car) {
+        garage.removePhoto(car);
+    }
+
+    @Override
+    public Optional<byte[]> photo(String car) {
+        return garage.photo(car);
+    }
+
+    @Override
     public ShelfRecord shelf() {
         return garage.shelf();
     }

@@ -24,6 +24,7 @@ import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.bench.ForeseeChange;
+import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.ForecastLap;
@@ -98,7 +99,8 @@ final class Stage implements AutoCloseable {
                                                         .accepted()
                                                         .map(ChangeJson.Noted::change))),
                                 new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK),
-                                new KeepShelf(garage, CLOCK))))
+                                new KeepShelf(garage, CLOCK),
+                                new KeepPhoto(garage, CLOCK))))
                 .start(port);
     }
 

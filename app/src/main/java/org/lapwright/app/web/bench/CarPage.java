@@ -33,6 +33,7 @@ import org.lapwright.core.car.SetUp;
  * @param lanes the forecast for each lane of it
  * @param notices what could not be worked out
  * @param lately the last change; empty when none was logged
+ * @param photo whether it has one
  */
 public record CarPage(
         Shell shell,
@@ -46,7 +47,8 @@ public record CarPage(
         TrackChoice track,
         List<LaneView> lanes,
         List<String> notices,
-        Optional<Lately> lately) {
+        Optional<Lately> lately,
+        boolean photo) {
     /** Copies the lists. */
     public CarPage {
         pieces = List.copyOf(pieces);
@@ -72,7 +74,8 @@ public record CarPage(
                 track,
                 tidings.lanes(),
                 tidings.notices(),
-                tidings.lately());
+                tidings.lately(),
+                tidings.photo());
     }
 
     /** The name as part of an address. */
@@ -167,8 +170,10 @@ public record CarPage(
      * @param lanes the forecasts
      * @param notices what could not be worked out
      * @param lately the last change
+     * @param photo whether the car has one
      */
-    public record Tidings(boolean saved, List<LaneView> lanes, List<String> notices, Optional<Lately> lately) {
+    public record Tidings(
+            boolean saved, List<LaneView> lanes, List<String> notices, Optional<Lately> lately, boolean photo) {
         /** Copies the lists. */
         public Tidings {
             lanes = List.copyOf(lanes);
