@@ -8,6 +8,8 @@ import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import org.lapwright.app.usecase.ExampleGarage;
 import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.capture.PassSink;
+import org.lapwright.app.usecase.capture.SourceNews;
 import org.lapwright.app.usecase.capture.Sources;
 import org.lapwright.app.usecase.capture.TimingSource;
 
@@ -22,6 +24,11 @@ public final class Gates implements Sources {
      */
     public Gates(LongSupplier clock) {
         this.clock = clock;
+    }
+
+    @Override
+    public PassSink runPage(String address, SourceNews news) throws IOException {
+        return RunPageSink.to(address, news);
     }
 
     @Override

@@ -1,13 +1,16 @@
 package org.lapwright.app.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.VerdictJson;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.VerdictInWords;
+import org.lapwright.app.usecase.capture.PassSink;
 import org.lapwright.app.usecase.capture.SourceNews;
 import org.lapwright.app.usecase.capture.Sources;
 import org.lapwright.app.usecase.run.Progress;
@@ -37,6 +40,7 @@ import picocli.CommandLine.Spec;
             "  lapwright listen --serial /dev/ttyUSB0 --plan \"ABBA x 10\"",
             "  gpiomon --edges falling -c gpiochip0 17 | lapwright listen --pipe",
             "  lapwright listen --plan \"AB x 20\" --warm-up 3 < evening.log --json",
+            "  lapwright listen --serial /dev/ttyUSB0 --to http://127.0.0.1:8737",
             "  lapwright listen --mqtt mqtt://192.168.1.5",
             "  lapwright listen --simulated --speed 20",
             "  lapwright listen --sound --plan \"ABBA x 10\"",
@@ -92,6 +96,16 @@ final class ListenCommand implements Callable<Integer> {
             defaultValue = "1")
     private double speed;
 
+    @Option(
+            names = "--to",
+            paramLabel = "URL",
+            arity = "0..1",
+            fallbackValue = "http://127.0.0.1:8737",
+            description =
+                    "Sends the passes to the page Run of the program that serves there, which has the plan and judges"
+                            + " (default: ${FALLBACK-VALUE}).")
+    private @Nullable String to;
+
     @Option(names = "--json", description = Json.OPTION)
     private boolean json;
 
@@ -109,6 +123,9 @@ final class ListenCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         NewDrive fixed = fixed();
+        if (to != null) {
+            return handOn(to);
+        }
         RunCutter cutter = new RunCutter(fixed, pause);
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter laps = json ? spec.commandLine().getErr() : out;
@@ -132,6 +149,21 @@ final class ListenCommand implements Callable<Integer> {
             return NOT_DRIVEN;
         }
         print(out, session.get());
+        return 0;
+    }
+
+    private int handOn(String address) {
+        PrintWriter err = spec.commandLine().getErr();
+        Told told = new Told(err);
+        try {
+            PassSink page = sources.runPage(address, told);
+            err.println("lapwright: passes go to the page Run at " + address + "; Ctrl+C ends it.");
+            err.flush();
+            gate.listen(sources, speed, page, told);
+        } catch (IOException wrong) {
+            throw new BadInput("--to: " + wrong.getMessage() + ".");
+        }
+        tellNews();
         return 0;
     }
 

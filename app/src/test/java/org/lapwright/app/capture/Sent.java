@@ -5,26 +5,36 @@ import java.util.List;
 import org.lapwright.app.usecase.capture.SourceNews;
 
 /** What a gate sends, and what there was to tell of it. */
-final class Sent implements SourceNews {
+public final class Sent implements SourceNews {
     final List<String> told = new ArrayList<>();
 
-    static String line(String body) {
+    public static String line(String body) {
         return body + "*" + WireLine.checksum(body);
     }
 
-    static String pass(long sequence, double seconds) {
+    public static String pass(long sequence, double seconds) {
         return line("P,%d,1,%d,1".formatted(sequence, Math.round(seconds * 1e6)));
     }
 
-    static String beat(String boot, double seconds) {
+    public static String beat(String boot, double seconds) {
         return line("H,%s,%d,0".formatted(boot, Math.round(seconds * 1e6)));
+    }
+
+    /** What was told. */
+    public synchronized List<String> told() {
+        return List.copyOf(told);
+    }
+
+    /** Forgets it. */
+    public synchronized void clear() {
+        told.clear();
     }
 
     private synchronized void tell(String what) {
         told.add(what);
     }
 
-    synchronized boolean isTold(String what) {
+    public synchronized boolean isTold(String what) {
         return told.contains(what);
     }
 

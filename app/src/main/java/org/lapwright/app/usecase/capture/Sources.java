@@ -6,6 +6,15 @@ import java.nio.file.Path;
 
 /** Timing sources that a command can listen to. */
 public interface Sources {
+    /**
+     * Where passes go that are to be judged on the page Run of a program that is serving.
+     *
+     * @param address of the program
+     * @param news is told when it does not answer, and what it does not take
+     * @throws IOException if the address is none
+     */
+    PassSink runPage(String address, SourceNews news) throws IOException;
+
     /** A gate that sends lines of text, its own or those of {@code gpiomon}, from a pipe or a file. */
     TimingSource lines(InputStream in);
 
