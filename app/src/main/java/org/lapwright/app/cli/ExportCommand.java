@@ -22,12 +22,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Takes everything of the racer's out of the garage, in open formats. */
+/** Takes cars, tracks and comparisons of the racer's out of the garage, in open formats. */
 @Command(
         name = "export",
         description = {
             "Write your cars, tracks and comparisons into one ZIP of small JSON files, and all laps into a table beside them.",
-            "The example garage stays out. lapwright import brings it into another garage."
+            "The example garage stays out; so do the shelf and photos, which a backup has. lapwright import brings it into another garage."
         },
         footer = {"", "Example:", "  lapwright export garage.zip"})
 final class ExportCommand implements Callable<Integer> {
