@@ -26,7 +26,7 @@ public record SheetPaper(SheetPage sheet, String plan, List<Section> left, List<
 
     private static final String STYLE = """
             <style>
-            text { font-family: sheet; font-size: 13px; fill: #000; stroke: none; }
+            text { font-family: sheet; font-size: 11px; fill: #000; stroke: none; }
             rect, circle, path, line, polygon { fill: none; stroke: #000; }
             .forward, .quarters { fill: #000; stroke: none; }
             .body { stroke: #777; stroke-width: 1.5; stroke-dasharray: 6 4; }
