@@ -60,7 +60,11 @@ final class BenchRoutes {
     }
 
     void list(Context context) {
-        pages.show(context, "bench/list.jte", BenchPage.of(shell("Bench"), garage.cars(), showKept.exampleState()));
+        String sought = Optional.ofNullable(context.queryParam("find")).orElse("");
+        pages.show(
+                context,
+                "bench/list.jte",
+                BenchPage.of(shell("Bench"), garage.cars(), sought, showKept.exampleState()));
     }
 
     void car(Context context) {

@@ -71,6 +71,26 @@ class BenchRoutesTest {
     }
 
     @Test
+    void aCarIsFoundAmongManyByWordsOfItsNameInAnyOrderCaseAndAccent() {
+        String text = Reference.text("plain.car.json");
+        for (int i = 1; i <= 30; i++) {
+            stage.ownGarage().keepCar("Racer " + i, text);
+        }
+        stage.ownGarage().keepCar("Grébe huppé", text);
+        assertThat(visitor.get("/bench").body()).contains("Find a car", "Racer 30");
+        String one = visitor.get("/bench?find=" + encoded(" HUPPE greb ")).body();
+        assertThat(one).contains("Grébe huppé", "1 of 31 cars.").doesNotContain("Racer 1");
+        String none = visitor.get("/bench?find=" + encoded("<b>swan")).body();
+        assertThat(none).contains("No car is called that.", "&lt;b>swan").doesNotContain("<b>swan");
+    }
+
+    @Test
+    void fewCarsAreNotSearched() {
+        stage.withExampleGarage();
+        assertThat(visitor.get("/bench").body()).doesNotContain("Find a car");
+    }
+
+    @Test
     void anEmptyBenchSaysWhatWillBeThereAndGivesOneButton() {
         String page = visitor.get("/bench").body();
         assertThat(page).contains("Here every car with numbers will stand", "href=\"/bench/measure\"");
