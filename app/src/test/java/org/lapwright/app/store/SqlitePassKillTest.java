@@ -3,13 +3,11 @@ package org.lapwright.app.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeSet;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,21 +27,9 @@ class SqlitePassKillTest {
 
     @Test
     void theDriveGoesOnAfterKills() throws IOException, InterruptedException, SQLException {
-        Random random = new Random(11);
         Path file = Garages.emptyIn(folder);
-        for (int kill = 0; kill < KILLS; kill++) {
-            Path scratch = Files.createDirectories(folder.resolve("scratch " + kill));
-            try (Child child =
-                    Child.start(List.of(), scratch, PassingChild.class, file.toString(), Long.toString(lastTried))) {
-                for (int lines = 2 + random.nextInt(40); lines > 0; lines--) {
-                    note(child.line());
-                }
-                TimeUnit.MICROSECONDS.sleep(random.nextInt(4000));
-                child.kill();
-                child.rest().forEach(this::note);
-            }
-            check(file);
-        }
+        new Kills(folder, file, PassingChild.class, new Random(11), 40)
+                .run(KILLS, () -> lastTried, this::note, this::check);
         assertThat(acknowledged).hasSizeGreaterThan(2 * KILLS);
     }
 

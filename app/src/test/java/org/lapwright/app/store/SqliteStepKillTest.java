@@ -3,14 +3,12 @@ package org.lapwright.app.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,26 +22,14 @@ class SqliteStepKillTest {
     @TempDir
     Path folder;
 
-    private final Random random = new Random(7);
     private final Map<Integer, Long> acknowledged = new TreeMap<>();
     private int lastTried;
 
     @Test
     void whatWasLoggedSurvivesKills() throws IOException, InterruptedException, SQLException {
         Path file = Garages.emptyIn(folder);
-        for (int kill = 0; kill < KILLS; kill++) {
-            Path scratch = Files.createDirectories(folder.resolve("scratch " + kill));
-            try (Child child =
-                    Child.start(List.of(), scratch, LoggingChild.class, file.toString(), Integer.toString(lastTried))) {
-                for (int lines = 2 + random.nextInt(40); lines > 0; lines--) {
-                    note(child.line());
-                }
-                TimeUnit.MICROSECONDS.sleep(random.nextInt(4000));
-                child.kill();
-                child.rest().forEach(this::note);
-            }
-            check(file);
-        }
+        new Kills(folder, file, LoggingChild.class, new Random(7), 40)
+                .run(KILLS, () -> lastTried, this::note, this::check);
         assertThat(acknowledged).hasSizeGreaterThan(2 * KILLS);
     }
 
