@@ -324,6 +324,12 @@ public final class MemoryGarage implements GarageStore {
     }
 
     @Override
+    public synchronized boolean hasPhoto(String car) {
+        requireOpen();
+        return photos.containsKey(NameKey.of(car));
+    }
+
+    @Override
     public synchronized Optional<byte[]> photo(String car) {
         requireOpen();
         return Optional.ofNullable(photos.get(NameKey.of(car))).map(byte[]::clone);

@@ -5,6 +5,9 @@ import org.jdbi.v3.core.Handle;
 
 /** Reads and writes photos of the owner's cars, inside a transaction that is open already. */
 final class PhotoTables {
+    private static final String OF_A_CAR =
+            " FROM car_photo p JOIN car ON car.id = p.car_id WHERE car.name_key = :key AND NOT car.example";
+
     private final Handle handle;
 
     PhotoTables(Handle handle) {
@@ -27,9 +30,15 @@ final class PhotoTables {
                 .execute();
     }
 
+    boolean has(String car) {
+        return handle.createQuery("SELECT EXISTS (SELECT 1" + OF_A_CAR + ")")
+                .bind("key", NameKey.of(car))
+                .mapTo(Boolean.class)
+                .one();
+    }
+
     Optional<byte[]> named(String car) {
-        return handle.createQuery("SELECT p.jpeg FROM car_photo p JOIN car ON car.id = p.car_id"
-                        + " WHERE car.name_key = :key AND NOT car.example")
+        return handle.createQuery("SELECT p.jpeg" + OF_A_CAR)
                 .bind("key", NameKey.of(car))
                 .map((row, context) -> row.getBytes("jpeg"))
                 .findOne();

@@ -259,6 +259,11 @@ public final class SqliteGarage implements GarageStore {
     }
 
     @Override
+    public boolean hasPhoto(String car) {
+        return reading.inTransaction(handle -> new PhotoTables(handle).has(car));
+    }
+
+    @Override
     public Optional<byte[]> photo(String car) {
         return reading.inTransaction(handle -> new PhotoTables(handle).named(car));
     }

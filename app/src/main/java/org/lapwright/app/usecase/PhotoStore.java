@@ -20,6 +20,9 @@ public interface PhotoStore {
     /** Takes the photo of a car away for good; harmless when there is none. */
     void removePhoto(String car);
 
+    /** Whether the owner's car of this name has a photo, without reading it. */
+    boolean hasPhoto(String car);
+
     /** The photo of the owner's car of this name, however it is spelt. */
     Optional<byte[]> photo(String car);
 }

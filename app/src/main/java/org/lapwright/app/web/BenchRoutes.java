@@ -102,7 +102,7 @@ final class BenchRoutes {
     }
 
     private boolean hasPhoto(KeptFile kept) {
-        return !kept.example() && keepPhoto.of(kept.name()).isPresent();
+        return !kept.example() && keepPhoto.isThere(kept.name());
     }
 
     private Optional<Lately> lately(Context context, KeptFile kept) {

@@ -87,7 +87,7 @@ final class PhotoRoutes {
     }
 
     private void show(Context context, KeptFile car, List<String> problems) {
-        boolean there = !car.example() && keepPhoto.of(car.name()).isPresent();
+        boolean there = !car.example() && keepPhoto.isThere(car.name());
         pages.show(
                 context,
                 "bench/photo.jte",

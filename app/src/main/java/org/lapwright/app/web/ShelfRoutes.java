@@ -36,10 +36,6 @@ final class ShelfRoutes {
     }
 
     void part(Context context) {
-        if (Optional.ofNullable(context.queryParam("id")).orElse("").isBlank()) {
-            list(context);
-            return;
-        }
         show(context, state(context.queryParam("id")), Forms.freshKey(), List.of());
     }
 

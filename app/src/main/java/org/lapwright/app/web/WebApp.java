@@ -186,7 +186,7 @@ public final class WebApp implements AutoCloseable {
         ShelfRoutes shelf = new ShelfRoutes(useCases, pages);
         routes.get("/shelf", shelf::list);
         routes.post("/shelf", shelf::add);
-        routes.get("/shelf/part", shelf::part);
+        routes.get("/shelf/part", Forms.aboutAPart(shelf::part, shelf::list));
         routes.post("/shelf/part", shelf::press);
         routes.get("/shelf/part.json", Forms.aboutAPart(shelf::download, shelf::list));
         HistoryRoutes history = new HistoryRoutes(useCases, pages);

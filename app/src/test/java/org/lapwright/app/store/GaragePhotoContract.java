@@ -14,13 +14,16 @@ abstract class GaragePhotoContract extends GarageShelfContract {
     @Test
     void thePhotoKeptLastIsThereUntilItIsTakenAway() {
         assertThat(store.photo("Dunlin")).isEmpty();
+        assertThat(store.hasPhoto("Dunlin")).isFalse();
         store.keepPhoto("Dunlin", new byte[] {1, -1, 0}, MONDAY);
         store.keepPhoto("Knot", new byte[] {9}, MONDAY);
         store.keepPhoto("DUNLIN", new byte[] {4, 5}, MONDAY);
         assertThat(store.photo("dunlin").orElseThrow()).containsExactly(4, 5);
+        assertThat(store.hasPhoto("dunlin")).isTrue();
         store.removePhoto("dunlin");
         store.removePhoto("dunlin");
         assertThat(store.photo("Dunlin")).isEmpty();
+        assertThat(store.hasPhoto("Dunlin")).isFalse();
         assertThat(store.photo("Knot").orElseThrow()).containsExactly(9);
     }
 

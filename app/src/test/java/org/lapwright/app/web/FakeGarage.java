@@ -189,6 +189,11 @@ final class FakeGarage implements GarageStore {
     }
 
     @Override
+    public boolean hasPhoto(String car) {
+        return garage.hasPhoto(car);
+    }
+
+    @Override
     public Optional<byte[]> photo(String car) {
         return garage.photo(car);
     }

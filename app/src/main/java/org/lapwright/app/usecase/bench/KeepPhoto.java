@@ -15,6 +15,11 @@ public final class KeepPhoto {
         this.clock = clock;
     }
 
+    /** Whether there is a photo of a car. */
+    public boolean isThere(String car) {
+        return store.hasPhoto(car);
+    }
+
     /** The photo of a car. */
     public Optional<byte[]> of(String car) {
         return store.photo(car);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.view.Shell;
+import org.lapwright.core.car.change.ChangeKind;
 import org.lapwright.core.car.change.PartPlace;
 import org.lapwright.core.car.shelf.PartState;
 import org.lapwright.core.car.shelf.PartState.Service;
@@ -47,18 +48,18 @@ public record PartPage(Shell shell, PartState state, List<String> cars, String k
                 .flatMap(car -> state.part()
                         .kind()
                         .place()
-                        .map(place ->
-                                "/bench/change?name=%s&kind=%s".formatted(BenchPage.encoded(car), kindOf(place))));
+                        .map(place -> "/bench/change?name=%s&kind=%s"
+                                .formatted(BenchPage.encoded(car), kindOf(place).code())));
     }
 
-    private static String kindOf(PartPlace place) {
+    private static ChangeKind kindOf(PartPlace place) {
         return switch (place) {
-            case REAR_TYRES -> "tyres-fitted";
-            case GUIDE -> "guide-fitted";
-            case BRAID -> "braid-fitted";
-            case MOTOR -> "motor-fitted";
-            case MAGNET -> "magnet-fitted";
-            case GEARS -> "gears-fitted";
+            case REAR_TYRES -> ChangeKind.TYRES_FITTED;
+            case GUIDE -> ChangeKind.GUIDE_FITTED;
+            case BRAID -> ChangeKind.BRAID_FITTED;
+            case MOTOR -> ChangeKind.MOTOR_FITTED;
+            case MAGNET -> ChangeKind.MAGNET_FITTED;
+            case GEARS -> ChangeKind.GEARS_FITTED;
         };
     }
 }
