@@ -146,6 +146,93 @@
   slider.addEventListener('input', show);
 })();
 
+// Track editor: while somebody types, only what comes out otherwise is drawn anew. A track of two hundred pieces has some
+// two thousand fields, which the general way of this page takes long to collect on a phone.
+(function () {
+  'use strict';
+
+  var PAUSE_MS = 100;
+  var timer = 0;
+  var asked = null;
+
+  function drop() {
+    window.clearTimeout(timer);
+    if (asked) {
+      asked.abort();
+      asked = null;
+    }
+  }
+
+  function liken(old, fresh) {
+    if (old.isEqualNode(fresh)) {
+      return;
+    }
+    if (old.nodeType !== Node.ELEMENT_NODE || old.nodeName !== fresh.nodeName || old.childNodes.length !== fresh.childNodes.length) {
+      old.replaceWith(fresh);
+      if (fresh.nodeType === Node.ELEMENT_NODE && window.htmx) {
+        window.htmx.process(fresh);
+      }
+      return;
+    }
+    Array.from(old.attributes).forEach(function (attribute) {
+      if (!fresh.hasAttribute(attribute.name)) {
+        old.removeAttribute(attribute.name);
+      }
+    });
+    Array.from(fresh.attributes).forEach(function (attribute) {
+      if (old.getAttribute(attribute.name) !== attribute.value) {
+        old.setAttribute(attribute.name, attribute.value);
+      }
+    });
+    var children = Array.from(fresh.childNodes);
+    Array.from(old.childNodes).forEach(function (child, i) { liken(child, children[i]); });
+  }
+
+  function redraw(form) {
+    var sum = document.getElementById('sum');
+    var body = new URLSearchParams(new FormData(form));
+    body.set('do', 'look');
+    asked = new AbortController();
+    window.fetch(form.action, {
+      method: 'POST',
+      headers: { 'HX-Request': 'true', 'HX-Target': 'sum' },
+      body: body,
+      signal: asked.signal
+    }).then(function (answer) {
+      if (!answer.ok) {
+        throw new Error(String(answer.status));
+      }
+      return answer.text();
+    }).then(function (text) {
+      var fresh = document.createRange().createContextualFragment(text).getElementById('sum');
+      if (sum.isConnected && fresh) {
+        liken(sum, fresh);
+        form.dispatchEvent(new CustomEvent('redrawn', { bubbles: true }));
+      }
+    }).catch(function (fault) {
+      var notices = document.getElementById('notices');
+      if (fault.name !== 'AbortError' && notices) {
+        var words = document.createElement('p');
+        words.className = 'notice';
+        words.setAttribute('role', 'alert');
+        words.textContent = 'The drawing could not be brought up to date. What you typed is still here; it is drawn again with the next change.';
+        notices.replaceChildren(words);
+      }
+    });
+  }
+
+  document.addEventListener('input', function (event) {
+    var form = event.target instanceof Element ? event.target.closest('form.drawing') : null;
+    if (form) {
+      drop();
+      timer = window.setTimeout(redraw, PAUSE_MS, form);
+    }
+  });
+  // A button that is pressed sends the form itself and brings a new one.
+  document.addEventListener('htmx:beforeRequest', drop);
+  document.addEventListener('submit', drop);
+})();
+
 // Ballast: touching or dragging on the car from above says where the piece goes; the fields do the same.
 (function () {
   'use strict';
