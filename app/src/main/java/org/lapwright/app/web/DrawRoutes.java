@@ -11,24 +11,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
-import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.track.FilePage;
 import org.lapwright.app.web.track.TrackChoice;
 import org.lapwright.app.web.track.Typed.Fault;
 import org.lapwright.app.web.track.editor.DrawPage;
-import org.lapwright.app.web.track.editor.DrawnLaps;
 import org.lapwright.app.web.track.editor.Editor;
 import org.lapwright.app.web.track.editor.Press;
 import org.lapwright.app.web.track.editor.TrackForm;
 import org.lapwright.app.web.view.Shell.Tab;
-import org.lapwright.core.car.SetUp;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
 
@@ -37,12 +33,12 @@ final class DrawRoutes {
     private static final String FORM = "application/x-www-form-urlencoded";
 
     private final OwnGarage garage;
-    private final PredictLap predictLap;
+    private final BestLaps laps;
     private final Pages pages;
 
     DrawRoutes(PhysicsCases cases, Pages pages) {
         this.garage = cases.garage();
-        this.predictLap = cases.predictLap();
+        this.laps = new BestLaps(cases);
         this.pages = pages;
     }
 
@@ -101,26 +97,8 @@ final class DrawRoutes {
                         editor,
                         faults,
                         reading.track(),
-                        laps(context, reading.track()),
+                        laps.on(reading.track(), context),
                         isTaken(editor.form().name()) && !isItself(editor.form())));
-    }
-
-    /** The chosen car, or the first one, on the track as it is typed. */
-    private DrawnLaps laps(Context context, Optional<Track> track) {
-        List<String> cars = garage.cars().stream().map(KeptFile::name).toList();
-        if (cars.isEmpty()) {
-            return DrawnLaps.NONE;
-        }
-        String asked = Optional.ofNullable(context.formParam("car")).orElse("");
-        String car = cars.contains(asked) ? asked : cars.get(0);
-        Optional<SetUp> setUp = garage.car(car)
-                .flatMap(kept -> CarFile.read(kept.text()).accepted())
-                .map(CarFile::setUp);
-        return DrawnLaps.of(
-                cars,
-                car,
-                setUp.isPresent() ? track : Optional.empty(),
-                (drawn, lane) -> predictLap.predict(setUp.orElseThrow(), drawn, lane));
     }
 
     private void keep(Context context, Editor editor) {

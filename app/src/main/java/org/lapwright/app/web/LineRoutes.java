@@ -10,16 +10,19 @@ import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.drawing.LineForm;
 import org.lapwright.app.web.drawing.LinePage;
 import org.lapwright.app.web.drawing.LineReading;
+import org.lapwright.app.web.track.editor.DrawnLaps;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.track.Track;
 
 /** A track whose centre line is taken from a drawing. */
 final class LineRoutes {
     private final OwnGarage garage;
+    private final BestLaps laps;
     private final Pages pages;
 
-    LineRoutes(OwnGarage garage, Pages pages) {
-        this.garage = garage;
+    LineRoutes(PhysicsCases cases, Pages pages) {
+        this.garage = cases.garage();
+        this.laps = new BestLaps(cases);
         this.pages = pages;
     }
 
@@ -79,6 +82,7 @@ final class LineRoutes {
     }
 
     private void show(Context context, LineForm form, LineReading reading, List<String> problems, String said) {
+        DrawnLaps driven = laps.on(reading.track(), context);
         pages.show(
                 context,
                 "line.jte",
@@ -87,7 +91,8 @@ final class LineRoutes {
                         form,
                         reading,
                         problems,
-                        reading.track().map(LinePage.Sum::of),
+                        driven,
+                        reading.track().map(track -> LinePage.Sum.of(track, driven.first())),
                         isTaken(form.value("name")),
                         said));
     }

@@ -154,7 +154,7 @@ public final class WebApp implements AutoCloseable {
     }
 
     private void routeLine(RoutesConfig routes) {
-        LineRoutes line = new LineRoutes(useCases.physics().garage(), pages);
+        LineRoutes line = new LineRoutes(useCases.physics(), pages);
         routes.get("/track/line", line::open);
         routes.post("/track/line", line::press);
     }

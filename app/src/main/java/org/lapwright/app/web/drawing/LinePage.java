@@ -10,7 +10,9 @@ import org.lapwright.app.files.drawing.course.Spot;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.web.track.LaneMap;
 import org.lapwright.app.web.track.editor.DrawPage;
+import org.lapwright.app.web.track.editor.DrawnLaps;
 import org.lapwright.app.web.view.Shell;
+import org.lapwright.core.dynamics.PredictedLap;
 import org.lapwright.core.track.Track;
 
 /**
@@ -20,6 +22,7 @@ import org.lapwright.core.track.Track;
  * @param form as typed
  * @param reading what was understood
  * @param problems what stands in the way
+ * @param laps what a car could do on it
  * @param sum what the line comes to, if it makes a track
  * @param taken whether the name belongs to another track of the owner's
  * @param said what happened at the last press; may be empty
@@ -29,6 +32,7 @@ public record LinePage(
         LineForm form,
         LineReading reading,
         List<String> problems,
+        DrawnLaps laps,
         Optional<Sum> sum,
         boolean taken,
         String said) {
@@ -52,10 +56,9 @@ public record LinePage(
             lengths = List.copyOf(lengths);
         }
 
-        /** Measures a track. */
-        public static Sum of(Track track) {
-            return new Sum(
-                    DrawPage.lengths(track), LaneMap.plain(track, track.lanes().get(0)));
+        /** Measures a track, and colours it by the speed of a lap on its first lane. */
+        public static Sum of(Track track, Optional<PredictedLap> lap) {
+            return new Sum(DrawPage.lengths(track), LaneMap.numbered(track, lap));
         }
     }
 
