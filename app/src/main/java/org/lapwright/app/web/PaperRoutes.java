@@ -4,8 +4,10 @@ import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.web.track.TrackChoice;
 import org.lapwright.app.web.track.paper.LanesSvg;
 import org.lapwright.app.web.track.paper.PrintPage;
+import org.lapwright.app.web.track.paper.TilesPage;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.track.Track;
 
@@ -22,6 +24,26 @@ final class PaperRoutes {
     void print(Context context) {
         Track track = asked(context);
         pages.show(context, "trackprint.jte", PrintPage.of(pages.shell(track.name() + " to scale", Tab.TRACK), track));
+    }
+
+    void tiles(Context context) {
+        Track track = asked(context);
+        String scale = context.queryParam("scale");
+        pages.show(
+                context,
+                "tracktiles.jte",
+                TilesPage.SCALES.stream()
+                        .filter(each -> String.valueOf(each).equals(scale))
+                        .findFirst()
+                        .flatMap(each -> TilesPage.of(
+                                pages.shell(track.name() + " on sheets", Tab.TRACK),
+                                track,
+                                each,
+                                TrackChoice.print(track.name())))
+                        .orElseThrow(() -> new Problem(
+                                404,
+                                "%s is not laid out on sheets to that scale.".formatted(track.name()),
+                                "The page to print says which scales there are. Nothing is lost.")));
     }
 
     void lanes(Context context) {

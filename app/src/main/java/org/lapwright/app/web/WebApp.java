@@ -141,6 +141,7 @@ public final class WebApp implements AutoCloseable {
         routes.post("/track/draw", draw::press);
         PaperRoutes paper = new PaperRoutes(useCases.physics().garage(), pages);
         routes.get("/track/print", paper::print);
+        routes.get("/track/tiles", paper::tiles);
         routes.get("/track/lanes.svg", paper::lanes);
         RailRoutes rails = new RailRoutes(useCases.physics().garage(), pages);
         routes.get("/track/rails", Forms.aboutATrack(rails::open, track::show));

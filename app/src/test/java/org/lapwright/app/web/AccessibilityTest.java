@@ -38,6 +38,7 @@ class AccessibilityTest {
             "/track/rails?track=Hill",
             "/track/box",
             "/track/print?track=Hill",
+            "/track/tiles?track=Hill&scale=5",
             "/track/file",
             "/track/line",
             "/track/how-sure?track=Hill&lane=inner&car=Dunlin",

@@ -61,6 +61,7 @@ class DoorTest {
             "/track/rails?track=Hill",
             "/track/box",
             "/track/print?track=Hill",
+            "/track/tiles?track=Hill&scale=5",
             "/track/lanes.svg?track=Hill",
             "/track/file",
             "/track/line",

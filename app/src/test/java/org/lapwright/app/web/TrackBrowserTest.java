@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Margin;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -161,22 +164,38 @@ class TrackBrowserTest {
     @Test
     void thePlanIsOnePageOfEitherPaper() {
         try (Window window = window(Size.DESK, true)) {
-            for (String track : java.util.List.of("Hill", "Long+hall")) {
+            for (String track : List.of("Hill", "Long+hall")) {
                 Page page = window.go("/track/print?track=" + track).page();
-                for (String paper : java.util.List.of("A4", "Letter")) {
-                    byte[] pdf = page.pdf(new Page.PdfOptions()
-                            .setFormat(paper)
-                            .setMargin(new com.microsoft.playwright.options.Margin()
-                                    .setTop("12mm")
-                                    .setBottom("12mm")
-                                    .setLeft("12mm")
-                                    .setRight("12mm")));
-                    String text = new String(pdf, java.nio.charset.StandardCharsets.ISO_8859_1);
-                    assertThat(text.split("/Type /Page\\b(?!s)", -1))
-                            .as(track + " on " + paper)
-                            .hasSize(2);
+                for (String paper : List.of("A4", "Letter")) {
+                    assertThat(sheets(page, paper)).as(track + " on " + paper).isEqualTo(1);
                 }
             }
         }
+    }
+
+    @Test
+    void everySheetToGlueIsOnePageOfEitherPaper() {
+        try (Window window = window(Size.DESK, true)) {
+            Page page = window.go("/track/print?track=Hill").page();
+            page.locator("text=1:5, ").click();
+            int tiles = page.locator(".tile").count();
+            assertThat(tiles).isGreaterThan(1);
+            assertThat(page.locator("h1")).hasText("Hill, 1:5 on " + tiles + " sheets");
+            for (String paper : List.of("A4", "Letter")) {
+                assertThat(sheets(page, paper)).as(paper).isEqualTo(tiles + 1);
+            }
+            assertThat(window.complaints()).isEmpty();
+        }
+    }
+
+    private static int sheets(Page page, String paper) {
+        byte[] pdf = page.pdf(new Page.PdfOptions()
+                .setFormat(paper)
+                .setMargin(new Margin()
+                        .setTop("12mm")
+                        .setBottom("12mm")
+                        .setLeft("12mm")
+                        .setRight("12mm")));
+        return new String(pdf, StandardCharsets.ISO_8859_1).split("/Type /Page\\b(?!s)", -1).length - 1;
     }
 }

@@ -75,7 +75,17 @@ public record TrackChoice(
 
     /** The track on one page, to scale. */
     public String print() {
+        return print(track);
+    }
+
+    /** A track on one page, to scale. */
+    public static String print(String track) {
         return "/track/print?track=" + encoded(track);
+    }
+
+    /** A track on sheets to glue together. */
+    public static String tiles(String track, int scale) {
+        return "/track/tiles?track=" + encoded(track) + "&scale=" + scale;
     }
 
     /** The guided measurement of its rails. */

@@ -16,9 +16,11 @@ import org.lapwright.core.track.Track;
  * @param scale paper to track, as {@code 1:20}
  * @param plan the lanes and the bar below them
  * @param lanes their lengths, from the left one at the timing line
+ * @param tiles scales for which it takes several sheets
  * @param back the track's page
  */
-public record PrintPage(Shell shell, String name, String scale, Plan plan, List<String> lanes, String back) {
+public record PrintPage(
+        Shell shell, String name, String scale, Plan plan, List<String> lanes, List<Tiles> tiles, String back) {
     /** What both papers leave between usual margins, less the words around the drawing. */
     private static final double WIDTH_MM = 180;
 
@@ -37,7 +39,16 @@ public record PrintPage(Shell shell, String name, String scale, Plan plan, List<
     /** Copies the list. */
     public PrintPage {
         lanes = List.copyOf(lanes);
+        tiles = List.copyOf(tiles);
     }
+
+    /**
+     * A way to the track on several sheets.
+     *
+     * @param link to them
+     * @param label scale and number of sheets
+     */
+    public record Tiles(String link, String label) {}
 
     /**
      * The drawing: units are millimetres of the track, sizes those of the paper.
@@ -110,6 +121,12 @@ public record PrintPage(Shell shell, String name, String scale, Plan plan, List<
                 Plan.of(drawing, scale),
                 across.stream()
                         .map(lane -> "%s: %s m".formatted(lane.name(), Figures.fixed(track.lengthM(lane), 3)))
+                        .toList(),
+                TilesPage.choices(track).stream()
+                        .map(choice -> new Tiles(
+                                TrackChoice.tiles(track.name(), choice.scale()),
+                                (choice.scale() == 1 ? "True size" : "1:" + choice.scale()) + ", " + choice.sheets()
+                                        + " sheets"))
                         .toList(),
                 TrackChoice.page(track.name()));
     }
