@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.zip.ZipEntry;
@@ -16,6 +17,7 @@ import java.util.zip.ZipOutputStream;
 import org.lapwright.app.usecase.FileStore.Kind;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnListStore.ListKind;
 import org.lapwright.app.usecase.SavedComparison;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,7 +54,7 @@ final class ExportCommand implements Callable<Integer> {
             List<SavedComparison> comparisons = garage.comparisons().stream()
                     .filter(each -> !each.kept().example())
                     .toList();
-            write(cars, tracks, comparisons);
+            write(cars, tracks, garage.list(ListKind.PIECES), comparisons);
             spec.commandLine()
                     .getOut()
                     .println("%d cars, %d tracks and %d comparisons are in %s."
@@ -70,7 +72,8 @@ final class ExportCommand implements Callable<Integer> {
     }
 
     /** Under a passing name first, so that a file with the final name is whole. */
-    private void write(List<KeptFile> cars, List<KeptFile> tracks, List<SavedComparison> comparisons)
+    private void write(
+            List<KeptFile> cars, List<KeptFile> tracks, Optional<String> pieces, List<SavedComparison> comparisons)
             throws IOException {
         if (Files.exists(file)) {
             throw new FileAlreadyExistsException(file.toString());
@@ -80,6 +83,9 @@ final class ExportCommand implements Callable<Integer> {
                 ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
             put(zip, "cars", "car.json", cars);
             put(zip, "tracks", "track.json", tracks);
+            if (pieces.isPresent()) {
+                put(zip, "pieces.json", pieces.get());
+            }
             StringBuilder laps = new StringBuilder("session,run,side,lap,lap_s\r\n");
             for (SavedComparison each : comparisons) {
                 put(zip, "comparisons/%06d.json".formatted(each.id()), Parcel.pack(each));

@@ -22,11 +22,13 @@ import org.lapwright.app.files.ComparisonJson;
 import org.lapwright.app.files.Problem;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
+import org.lapwright.app.files.garage.PieceBoxFile;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.FileStore.Kind;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnListStore.ListKind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -146,6 +148,8 @@ final class ImportCommand implements Callable<Integer> {
     private void takeText(GarageStore garage, String where, String text) {
         if (text.contains("\"" + ComparisonJson.FORMAT + "\"")) {
             comparison(garage, where, text);
+        } else if (text.contains("lapwright-pieces/")) {
+            pieces(garage, where, text);
         } else if (text.contains("lapwright-track/")) {
             FileReading<TrackFile> reading = TrackFile.read(text);
             keep(
@@ -180,6 +184,21 @@ final class ImportCommand implements Callable<Integer> {
             leave(where, "there is another '%s' already; --replace takes this one.".formatted(name.get()));
         } else {
             garage.keepFile(new KeptFile(kind, name.get(), text, false, clock.instant()));
+            came++;
+        }
+    }
+
+    private void pieces(GarageStore garage, String where, String text) {
+        FileReading<PieceBoxFile> reading = PieceBoxFile.read(text);
+        Optional<String> before = garage.list(ListKind.PIECES);
+        if (reading.accepted().isEmpty()) {
+            leave(where, reading.problems().get(0).sentence());
+        } else if (before.filter(text::equals).isPresent()) {
+            there++;
+        } else if (before.isPresent() && !replace) {
+            leave(where, "there is another list of pieces already; --replace takes this one.");
+        } else {
+            garage.keepList(ListKind.PIECES, text, clock.instant());
             came++;
         }
     }

@@ -28,6 +28,7 @@ import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.physics.OwnPieces;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.usecase.run.DriveLive;
@@ -119,7 +120,12 @@ final class Wiring {
                 new ShowKept(garage, knownDriver, clock),
                 new ShowLadder(garage, knownDriver),
                 glossary,
-                new PhysicsCases(new OwnGarage(garage, clock), workOutNumbers, predictLap, new ForecastLap(FOR_A_PAGE)),
+                new PhysicsCases(
+                        new OwnGarage(garage, clock),
+                        new OwnPieces(garage, clock),
+                        workOutNumbers,
+                        predictLap,
+                        new ForecastLap(FOR_A_PAGE)),
                 new BenchCases(
                         new LogChange(garage, clock),
                         new ForeseeChange(FOR_A_CHANGE),

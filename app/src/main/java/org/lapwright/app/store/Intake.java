@@ -11,6 +11,7 @@ import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.HistoryStore.NewStep;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnListStore;
 import org.lapwright.app.usecase.PhotoStore;
 import org.lapwright.app.usecase.ShelfStore.NewPart;
 import org.lapwright.core.car.shelf.PartEvent;
@@ -125,6 +126,15 @@ final class Intake {
                     "the photo has %d bytes; it must have 1 to %d".formatted(jpeg.length, PhotoStore.LONGEST_PHOTO));
         }
         return jpeg.clone();
+    }
+
+    /** A list that can be kept. */
+    static String list(String text) {
+        if (text.isEmpty() || text.length() > OwnListStore.LONGEST_LIST) {
+            throw new IllegalArgumentException("the list has %d characters; it must have 1 to %d"
+                    .formatted(text.length(), OwnListStore.LONGEST_LIST));
+        }
+        return text;
     }
 
     /** Only to a part that is there can anything happen. */

@@ -3,6 +3,7 @@ package org.lapwright.app.store;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +34,7 @@ public final class MemoryGarage implements GarageStore {
     private final MemorySteps steps = new MemorySteps();
     private final MemoryDrives drives = new MemoryDrives();
     private final Map<String, byte[]> photos = new HashMap<>();
+    private final Map<ListKind, String> lists = new EnumMap<>(ListKind.class);
     private final MemoryShelf shelf = new MemoryShelf();
     private long setUps;
     private boolean closed;
@@ -309,6 +311,18 @@ public final class MemoryGarage implements GarageStore {
             }
         }
         return shelf.all(driven);
+    }
+
+    @Override
+    public synchronized void keepList(ListKind kind, String text, Instant at) {
+        requireOpen();
+        lists.put(kind, Intake.list(text));
+    }
+
+    @Override
+    public synchronized Optional<String> list(ListKind kind) {
+        requireOpen();
+        return Optional.ofNullable(lists.get(kind));
     }
 
     @Override

@@ -268,6 +268,21 @@ public final class SqliteGarage implements GarageStore {
         return reading.inTransaction(handle -> new PhotoTables(handle).named(car));
     }
 
+    @Override
+    public void keepList(ListKind kind, String text, Instant at) {
+        String checked = Intake.list(text);
+        long micros = Intake.micros(at);
+        writing.inTransaction(handle -> {
+            new ListTables(handle).keep(kind, checked, micros);
+            return kind;
+        });
+    }
+
+    @Override
+    public Optional<String> list(ListKind kind) {
+        return reading.inTransaction(handle -> new ListTables(handle).newest(kind));
+    }
+
     /** Closes the file; harmless when repeated. Whatever is called afterwards is refused. */
     @Override
     public void close() {

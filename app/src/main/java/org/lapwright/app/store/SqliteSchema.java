@@ -44,7 +44,8 @@ final class SqliteSchema {
             "db/vendor/sqlite/V8__passes_stay.sql",
             "db/migration/V9__shelf.sql",
             "db/vendor/sqlite/V10__parts_stay.sql",
-            "db/vendor/sqlite/V11__photos.sql");
+            "db/vendor/sqlite/V11__photos.sql",
+            "db/vendor/sqlite/V12__own_lists.sql");
 
     /** The schema that this version ships. */
     static final SqliteSchema SHIPPED = new SqliteSchema(SCRIPTS);

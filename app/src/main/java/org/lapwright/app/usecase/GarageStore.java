@@ -12,7 +12,8 @@ import org.lapwright.core.trial.ladder.CarLaps;
  * <p>Raw laps are never altered or deleted; removing is archiving. Every method throws {@link StoreException} with a
  * sentence for the racer when the storage fails.
  */
-public interface GarageStore extends FileStore, HistoryStore, DriveStore, ShelfStore, PhotoStore, AutoCloseable {
+public interface GarageStore
+        extends FileStore, HistoryStore, DriveStore, ShelfStore, PhotoStore, OwnListStore, AutoCloseable {
     /**
      * Saves a comparison in one transaction: car, both set-ups with the change between them, track, lane, runs with
      * their raw laps and the racer's word on them, and the verdict as it was shown.

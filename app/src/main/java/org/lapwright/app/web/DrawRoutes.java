@@ -16,6 +16,7 @@ import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.physics.OwnPieces;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.track.FilePage;
 import org.lapwright.app.web.track.TrackChoice;
@@ -33,11 +34,13 @@ final class DrawRoutes {
     private static final String FORM = "application/x-www-form-urlencoded";
 
     private final OwnGarage garage;
+    private final OwnPieces pieces;
     private final BestLaps laps;
     private final Pages pages;
 
     DrawRoutes(PhysicsCases cases, Pages pages) {
         this.garage = cases.garage();
+        this.pieces = cases.pieces();
         this.laps = new BestLaps(cases);
         this.pages = pages;
     }
@@ -98,6 +101,7 @@ final class DrawRoutes {
                         faults,
                         reading.track(),
                         laps.on(reading.track(), context),
+                        KitRoutes.box(pieces),
                         isTaken(editor.form().name()) && !isItself(editor.form())));
     }
 

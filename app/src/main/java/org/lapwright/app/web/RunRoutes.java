@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
@@ -49,8 +50,12 @@ final class RunRoutes {
         }
         String car = Optional.ofNullable(context.queryParam("car")).orElse("");
         String change = Optional.ofNullable(context.queryParam("change")).orElse("");
-        String track = garage.tracks().stream().map(KeptFile::name).findFirst().orElse("");
-        showStart(context, new StartPage.Typed(car, change, track, "", "1", "", "", "ABBA x 10", "2"), "");
+        Optional<KeptFile> track = garage.tracks().stream().findFirst();
+        String name = track.map(KeptFile::name).orElse("");
+        String conditions = track.flatMap(file -> TrackFile.read(file.text()).accepted())
+                .map(file -> file.track().surface().conditions())
+                .orElse("");
+        showStart(context, new StartPage.Typed(car, change, name, "", "1", "", conditions, "ABBA x 10", "2"), "");
     }
 
     void begin(Context context) {

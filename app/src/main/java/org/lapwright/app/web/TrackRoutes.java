@@ -105,7 +105,10 @@ final class TrackRoutes {
                 .flatMap(kept -> TrackFile.read(kept.text()).accepted().stream())
                 .map(TrackFile::track)
                 .toList();
-        pages.show(context, "trackbox.jte", BoxPage.of(pages.shell("Layouts side by side", Tab.TRACK), tracks));
+        pages.show(
+                context,
+                "trackbox.jte",
+                BoxPage.of(pages.shell("Layouts side by side", Tab.TRACK), tracks, KitRoutes.box(cases.pieces())));
     }
 
     void download(Context context) {
@@ -145,6 +148,7 @@ final class TrackRoutes {
                 !(track.layout() instanceof PieceLayout layout)
                         || layout.pieces().size() <= TrackForm.MOST_PIECES,
                 notices,
+                TrackPage.surface(track.surface()),
                 CrossingsInWords.of(track),
                 TrackPage.map(track, lane, drawn, choice.byLimit()),
                 drawn.map(best -> LapView.of(track, lane, new Driven(choice.car(), best), other)),

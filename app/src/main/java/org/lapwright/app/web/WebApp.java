@@ -158,6 +158,9 @@ public final class WebApp implements AutoCloseable {
         LineRoutes line = new LineRoutes(useCases.physics(), pages);
         routes.get("/track/line", line::open);
         routes.post("/track/line", line::press);
+        KitRoutes kit = new KitRoutes(useCases.physics(), pages);
+        routes.get("/track/pieces", kit::open);
+        routes.post("/track/pieces", kit::press);
     }
 
     private void routeBench(RoutesConfig routes) {

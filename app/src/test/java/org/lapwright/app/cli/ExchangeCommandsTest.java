@@ -16,13 +16,16 @@ import java.util.zip.ZipFile;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lapwright.app.files.garage.PieceBoxFile;
 import org.lapwright.app.store.SqliteGarage;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.OwnListStore.ListKind;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.track.kit.PieceBox;
 import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
@@ -118,6 +121,24 @@ class ExchangeCommandsTest {
         assertThat(kept.status()).isEqualTo(1);
         assertThat(kept.err()).contains("there is another 'Dunlin' already");
         assertThat(at(here, "import", "--replace", file.toString()).out()).contains("1 came in");
+    }
+
+    @Test
+    void theListOfPiecesGoesAlong() {
+        String list = new PieceBoxFile(PieceBox.USUAL).text();
+        try (SqliteGarage garage = SqliteGarage.open(here)) {
+            garage.keepList(ListKind.PIECES, list, AT);
+        }
+        at(here, "export", zip.toString());
+        assertThat(at(elsewhere, "import", zip.toString()).out()).contains("4 came in");
+        try (SqliteGarage garage = SqliteGarage.open(elsewhere)) {
+            assertThat(garage.list(ListKind.PIECES)).contains(list);
+            garage.keepList(ListKind.PIECES, new PieceBoxFile(new PieceBox(List.of())).text(), AT);
+        }
+        Spoken kept = at(elsewhere, "import", zip.toString());
+        assertThat(kept.out()).contains("0 came in, 3 were there already, 1 were left out");
+        assertThat(kept.err()).contains("there is another list of pieces already");
+        assertThat(at(elsewhere, "import", "--replace", zip.toString()).out()).contains("1 came in");
     }
 
     @Test

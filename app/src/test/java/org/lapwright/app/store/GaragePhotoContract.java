@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.lapwright.app.usecase.PhotoStore;
 
 /** What every garage does with photos. */
-abstract class GaragePhotoContract extends GarageShelfContract {
+abstract class GaragePhotoContract extends GarageListContract {
     private static final Instant MONDAY = Instant.parse("2026-03-02T20:00:00Z");
 
     @Test

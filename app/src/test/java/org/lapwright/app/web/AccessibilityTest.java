@@ -41,6 +41,7 @@ class AccessibilityTest {
             "/track/tiles?track=Hill&scale=5",
             "/track/file",
             "/track/line",
+            "/track/pieces",
             "/track/how-sure?track=Hill&lane=inner&car=Dunlin",
             "/bench",
             "/bench/car?name=magnet&track=Shed+loop",

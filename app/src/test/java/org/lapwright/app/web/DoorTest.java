@@ -65,6 +65,7 @@ class DoorTest {
             "/track/lanes.svg?track=Hill",
             "/track/file",
             "/track/line",
+            "/track/pieces",
             "/nowhere",
             "/kept/77",
             "/assets/0/none.css");
@@ -89,6 +90,7 @@ class DoorTest {
             "/track/rails",
             "/track/file",
             "/track/line",
+            "/track/pieces",
             "/bench/measure",
             "/bench/file",
             "/nowhere");

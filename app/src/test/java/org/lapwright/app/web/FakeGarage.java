@@ -199,6 +199,19 @@ final class FakeGarage implements GarageStore {
     }
 
     @Override
+    public void keepList(ListKind kind, String text, Instant at) {
+        if (!failure.isEmpty()) {
+            throw new StoreException(failure);
+        }
+        garage.keepList(kind, text, at);
+    }
+
+    @Override
+    public Optional<String> list(ListKind kind) {
+        return garage.list(kind);
+    }
+
+    @Override
     public ShelfRecord shelf() {
         return garage.shelf();
     }

@@ -29,6 +29,7 @@ import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.physics.OwnPieces;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.usecase.run.DriveLive;
@@ -68,7 +69,12 @@ final class Stage implements AutoCloseable {
                         new ShowKept(garage, knownDriver, CLOCK),
                         new ShowLadder(garage, knownDriver),
                         new Glossary(),
-                        new PhysicsCases(ownGarage, new WorkOutNumbers(), new PredictLap(), new ForecastLap(FEW_DRAWS)),
+                        new PhysicsCases(
+                                ownGarage,
+                                new OwnPieces(garage, CLOCK),
+                                new WorkOutNumbers(),
+                                new PredictLap(),
+                                new ForecastLap(FEW_DRAWS)),
                         new BenchCases(
                                 new LogChange(garage, CLOCK),
                                 new ForeseeChange(FEW_DRAWS),

@@ -56,7 +56,8 @@ final class TrackReader {
     private static Optional<Surface> surface(JsonSection section) {
         double factor = section.number(Surface.GRIP_FACTOR).orElse(1);
         boolean magnetic = section.flag("magnetic").orElse(false);
-        return section.build(() -> new Surface(factor, magnetic));
+        String conditions = section.text("conditions").orElse("");
+        return section.build(() -> new Surface(factor, magnetic, conditions));
     }
 
     private static List<Lane> lanes(JsonSection file) {

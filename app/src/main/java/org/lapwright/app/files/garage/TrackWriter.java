@@ -30,6 +30,11 @@ final class TrackWriter {
         JsonPart surface = file.child("surface");
         surface.number(Surface.GRIP_FACTOR.name(), track.surface().gripFactor());
         surface.flag(MAGNETIC, track.surface().magnetic());
+        if (track.surface().conditions().isEmpty()) {
+            surface.drop("conditions");
+        } else {
+            surface.text("conditions", track.surface().conditions());
+        }
         lanes(json, track.lanes());
         gates(json, track.gates());
         power(file.child("power"), json.withObjectProperty("power"), track.power());

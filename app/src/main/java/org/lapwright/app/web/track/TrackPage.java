@@ -11,6 +11,7 @@ import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.LaneCells;
 import org.lapwright.core.track.LanePlan;
 import org.lapwright.core.track.Stretches;
+import org.lapwright.core.track.Surface;
 import org.lapwright.core.track.Track;
 
 /**
@@ -22,6 +23,7 @@ import org.lapwright.core.track.Track;
  * @param example whether it belongs to the example garage
  * @param editable whether the editor can take it
  * @param notices what could not be shown, and why
+ * @param surface what the tyres run on, in words
  * @param crossings where it passes over itself, in words
  * @param map the lane from above
  * @param lap the lap on it, if there is one
@@ -34,6 +36,7 @@ public record TrackPage(
         boolean example,
         boolean editable,
         List<String> notices,
+        String surface,
         List<String> crossings,
         LaneMap map,
         Optional<LapView> lap,
@@ -80,6 +83,20 @@ public record TrackPage(
      * @param lap the lap
      */
     public record Driven(String car, PredictedLap lap) {}
+
+    /** Grip, rails and conditions. */
+    public static String surface(Surface surface) {
+        String grip = surface.gripFactor() == 1
+                ? "Grip as where the tyres were measured"
+                : "Grip %s of what it was where the tyres were measured"
+                        .formatted(Figures.significant(surface.gripFactor(), 3));
+        String words = surface.conditions();
+        return "%s; %s.%s"
+                .formatted(
+                        grip,
+                        surface.magnetic() ? "steel rails, magnets pull" : "magnets do not pull",
+                        words.isEmpty() ? "" : " Conditions: " + words + (words.endsWith(".") ? "" : "."));
+    }
 
     /** The lane from above: with the lap, if there is one. */
     public static LaneMap map(Track track, Lane lane, Optional<PredictedLap> lap, boolean byLimit) {

@@ -99,6 +99,28 @@ class TrackFileTest {
     }
 
     @Test
+    void conditionsGoRoundAndAreOfOneKindOnly() {
+        String text = SHED.replace("\"surface\": {", "\"surface\": { \"conditions\": \"damp\", ");
+        assertThat(text).isNotEqualTo(SHED);
+        TrackFile file = TrackFile.read(text).accepted().orElseThrow();
+        assertThat(file.track().surface().conditions()).isEqualTo("damp");
+        assertThat(TrackFile.read(TrackFile.of(file.track()).text())
+                        .accepted()
+                        .orElseThrow()
+                        .track())
+                .isEqualTo(file.track());
+        Track swept = TrackFile.read(SHED).accepted().orElseThrow().track();
+        assertThat(json(file.with(swept).text()).at("/surface/conditions").isMissingNode())
+                .isTrue();
+        assertThat(TrackFile.read(text.replace("\"damp\"", "18")).problems().toString())
+                .contains("surface.conditions is 18; it must be a text");
+        assertThat(TrackFile.read(text.replace("damp", "d".repeat(501)))
+                        .problems()
+                        .toString())
+                .contains("at most 500 fit");
+    }
+
+    @Test
     void aDrawnLineIsReadAndWritten() {
         String points = IntStream.range(0, 64)
                 .mapToObj(i -> "[%s, %s]"

@@ -13,6 +13,7 @@ import org.lapwright.core.dynamics.PredictedLap;
 import org.lapwright.core.track.ClosingGap;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
+import org.lapwright.core.track.kit.PieceBox;
 
 /**
  * A track put together piece by piece.
@@ -42,15 +43,21 @@ public record DrawPage(
 
     /** The page of an editor. */
     public static DrawPage of(
-            Shell shell, Editor editor, List<Fault> faults, Optional<Track> track, DrawnLaps laps, boolean taken) {
+            Shell shell,
+            Editor editor,
+            List<Fault> faults,
+            Optional<Track> track,
+            DrawnLaps laps,
+            PieceBox box,
+            boolean taken) {
         return new DrawPage(
                 shell,
                 editor,
                 faults,
-                track.map(read -> Sum.of(read, laps.first())),
+                track.map(read -> Sum.of(read, laps.first(), box)),
                 laps,
                 editor.ruler().tape().isBlank() ? Optional.empty() : Optional.of(TapeOffer.of(editor)),
-                Kit.of(editor.form()),
+                Kit.of(editor.form(), box),
                 taken);
     }
 
@@ -78,7 +85,7 @@ public record DrawPage(
     /**
      * What the pieces come to.
      *
-     * @param lengths a sentence for each lane and each crossing
+     * @param lengths a sentence for each lane, each crossing and each kind of piece of which there are too few
      * @param gap how the layout closes
      * @param closes whether it does
      * @param ways how it could be made to close
@@ -91,7 +98,7 @@ public record DrawPage(
         }
 
         /** Measures a track, and colours it by the speed of a lap on its first lane. */
-        static Sum of(Track track, Optional<PredictedLap> lap) {
+        static Sum of(Track track, Optional<PredictedLap> lap, PieceBox box) {
             ClosingGap gap = track.layout().closingGap();
             String size = "%s mm and %s°"
                     .formatted(
@@ -99,6 +106,14 @@ public record DrawPage(
                             Figures.fixed(Math.toDegrees(gap.headingRad()), 1));
             List<String> lengths = new ArrayList<>(DrawPage.lengths(track));
             lengths.addAll(CrossingsInWords.of(track));
+            if (track.layout() instanceof PieceLayout layout) {
+                box.shortages(layout.pieces())
+                        .forEach(shortage -> lengths.add("takes %d of %s; you have %d"
+                                .formatted(
+                                        shortage.needed(),
+                                        shortage.kind().inWords(),
+                                        shortage.kind().owned().orElse(0))));
+            }
             return new Sum(
                     lengths,
                     gap.isOpen()

@@ -37,8 +37,8 @@ public record PieceFields(
         return new PieceFields(STRAIGHT, length, USUAL_RADIUS, USUAL_ANGLE, "", "", ExtraFields.NONE);
     }
 
-    static PieceFields turn(String kind, String radius, String angle) {
-        return new PieceFields(known(kind), USUAL_LENGTH, radius, angle, "", "", ExtraFields.NONE);
+    static PieceFields turn(String kind, String radius, String angle, String bank) {
+        return new PieceFields(known(kind), USUAL_LENGTH, radius, angle, bank, "", ExtraFields.NONE);
     }
 
     static PieceFields of(Piece piece) {

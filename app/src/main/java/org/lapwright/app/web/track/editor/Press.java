@@ -21,8 +21,8 @@ public final class Press {
     private static final NumberKey COUNT = new NumberKey("", "lanes", 1, TrackForm.MOST_LANES);
     private static final NumberKey SPACING = new NumberKey("", "spacing_mm", 10, 500);
 
-    /** A size that stands in the address of a button, as typed. */
-    private static final Pattern SIZE = Pattern.compile("[0-9.,]{1,30}");
+    /** A size that stands in the address of a button, as typed; a tilde is a minus. */
+    private static final Pattern SIZE = Pattern.compile("~?[0-9.,]{1,30}");
 
     private final Editor was;
     private final List<PieceFields> pieces;
@@ -217,7 +217,10 @@ public final class Press {
         if (usual.isStraight()) {
             return sized && words.length == 3 ? usual.withLength(words[2]) : usual;
         }
-        return sized && words.length == 4 ? PieceFields.turn(kind, words[2], words[3]) : usual;
+        String bank = words.length == 5 ? words[4].replace('~', '-') : "";
+        return sized && (words.length == 4 || words.length == 5)
+                ? PieceFields.turn(kind, words[2], words[3], bank)
+                : usual;
     }
 
     private Editor lane(String[] words) {

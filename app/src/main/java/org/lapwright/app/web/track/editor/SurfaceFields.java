@@ -11,19 +11,21 @@ import org.lapwright.core.track.Surface;
  *
  * @param grip grip here over grip where the tyres were measured; empty means 1
  * @param magnetic whether magnets pull
+ * @param conditions what the grip factor holds for; may be empty
  */
-public record SurfaceFields(String grip, boolean magnetic) {
+public record SurfaceFields(String grip, boolean magnetic, String conditions) {
     static SurfaceFields of(Surface surface) {
-        return new SurfaceFields(Written.exact(surface.gripFactor()), surface.magnetic());
+        return new SurfaceFields(Written.exact(surface.gripFactor()), surface.magnetic(), surface.conditions());
     }
 
     static SurfaceFields from(Fields fields) {
-        return new SurfaceFields(fields.text("grip"), fields.text("magnetic").equals("yes"));
+        return new SurfaceFields(fields.text("grip"), fields.text("magnetic").equals("yes"), fields.text("conditions"));
     }
 
     void into(Map<String, String> fields) {
         fields.put("grip", grip);
         fields.put("magnetic", magnetic ? "yes" : "");
+        fields.put("conditions", conditions);
     }
 
     Optional<Surface> read(Typed typed) {
@@ -31,6 +33,6 @@ public record SurfaceFields(String grip, boolean magnetic) {
         double factor = typed.at("grip").number(grip, Surface.GRIP_FACTOR, "Grip factor", 1);
         return typed.problems().size() > before
                 ? Optional.empty()
-                : typed.build("", () -> new Surface(factor, magnetic));
+                : typed.at("conditions").build("", () -> new Surface(factor, magnetic, conditions));
     }
 }

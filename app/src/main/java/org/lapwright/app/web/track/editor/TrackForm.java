@@ -67,13 +67,13 @@ public record TrackForm(
                 "",
                 false,
                 List.of(new LaneFields("1", "50"), new LaneFields("2", "-50")),
-                new SurfaceFields("1", false),
+                new SurfaceFields("1", false, ""),
                 new PowerFields("12", "0.5", "0.1", "0.2", "0"),
                 List.of(
                         PieceFields.straight("1500"),
-                        PieceFields.turn(PieceFields.LEFT, "400", "180"),
+                        PieceFields.turn(PieceFields.LEFT, "400", "180", ""),
                         PieceFields.straight("1500"),
-                        PieceFields.turn(PieceFields.LEFT, "400", "180")),
+                        PieceFields.turn(PieceFields.LEFT, "400", "180", "")),
                 LinePoints.NONE,
                 List.of());
     }

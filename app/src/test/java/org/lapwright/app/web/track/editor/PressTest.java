@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lapwright.core.track.Gate;
 import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Track;
+import org.lapwright.core.track.kit.PieceBox;
 
 class PressTest {
     private static final Editor OVAL = Editor.opened(TrackForm.oval());
@@ -195,10 +196,12 @@ class PressTest {
 
     @Test
     void sizesOfTheTrackAreOffered() {
-        assertThat(Kit.of(OVAL.form()).own())
+        assertThat(Kit.of(OVAL.form(), PieceBox.USUAL).own())
                 .extracting(Kit.Add::wish)
                 .containsExactly("add-straight-1500", "add-left-400-180");
-        assertThat(Kit.of(pressed(OVAL, "add-straight-350").form()).own()).hasSize(2);
+        assertThat(Kit.of(pressed(OVAL, "add-straight-350").form(), PieceBox.USUAL)
+                        .own())
+                .hasSize(2);
     }
 
     private static PieceLayout layout(Editor editor) {

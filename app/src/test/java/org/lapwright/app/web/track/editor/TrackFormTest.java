@@ -68,13 +68,14 @@ class TrackFormTest {
     void whatWasTypedIsTheTrack() {
         Map<String, List<String>> fields = oval();
         put(fields, "magnetic", "yes", "brake", "", "bank-2", "10", "rise-1", "30", "rise-3", "-30");
-        put(fields, "grip", "0,9", "taps", "0.5; 0 0,25");
+        put(fields, "grip", "0,9", "taps", "0.5; 0 0,25", "conditions", " swept, 18 °C ");
         TrackForm.Reading reading = read(fields);
         assertThat(reading.faults()).isEmpty();
         Track track = reading.track().orElseThrow();
         assertThat(track.name()).isEqualTo("Attic");
         assertThat(track.surface().magnetic()).isTrue();
         assertThat(track.surface().gripFactor()).isEqualTo(0.9);
+        assertThat(track.surface().conditions()).isEqualTo("swept, 18 °C");
         assertThat(track.lanes()).containsExactly(new Lane("red", 50), new Lane("blue", -50));
         assertThat(track.power().brakeOhm()).isEmpty();
         assertThat(track.power().tapsAt()).containsExactly(0.0, 0.25, 0.5);
