@@ -134,7 +134,7 @@ final class TrackRoutes {
             String link = choice.onLane(each.name());
             Optional<PredictLap.OnLane> lap = car.flatMap(setUp -> predict(setUp, track, each, notices));
             cards.add(lap.map(found -> LaneCard.of(track, found, current, link, choice.howSure(each.name())))
-                    .orElseGet(() -> LaneCard.empty(each.name(), track.lengthM(each), current, link)));
+                    .orElseGet(() -> LaneCard.empty(each, track.lengthM(each), current, link)));
             if (current) {
                 drawn = lap.flatMap(TrackRoutes::best);
             }

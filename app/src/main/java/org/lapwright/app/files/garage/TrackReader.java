@@ -65,7 +65,9 @@ final class TrackReader {
         for (JsonSection section : file.children("lanes")) {
             String name = section.requiredText("name", "red");
             double offset = section.required(Lane.OFFSET);
-            section.build(() -> new Lane(name, offset)).ifPresent(lanes::add);
+            // A colour that has no word here stays in the file and is not drawn.
+            Optional<Lane.Colour> colour = section.text("colour").flatMap(Lane.Colour::of);
+            section.build(() -> new Lane(name, offset, colour)).ifPresent(lanes::add);
         }
         return lanes;
     }

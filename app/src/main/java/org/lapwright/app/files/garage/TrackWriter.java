@@ -57,6 +57,11 @@ final class TrackWriter {
             JsonPart part = new JsonPart(entry);
             part.text("name", lane.name());
             part.number(Lane.OFFSET.name(), lane.offsetMm());
+            if (lane.painted().isPresent()) {
+                part.text("colour", lane.painted().get().word());
+            } else if (Lane.Colour.of(entry.path("colour").asText()).isPresent()) {
+                part.drop("colour");
+            }
             after.add(entry);
         }
     }

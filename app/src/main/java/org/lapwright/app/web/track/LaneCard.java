@@ -6,12 +6,14 @@ import org.lapwright.app.usecase.physics.GateTimes;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.PredictionInWords;
 import org.lapwright.core.dynamics.PredictedLap;
+import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Track;
 
 /**
  * One lane and the best lap on it.
  *
  * @param name of the lane
+ * @param css how its colour is drawn; empty without one
  * @param length with its unit
  * @param lap the best lap with its unit; empty without a car or a lap
  * @param speeds top and slowest
@@ -24,6 +26,7 @@ import org.lapwright.core.track.Track;
  */
 public record LaneCard(
         String name,
+        String css,
         String length,
         String lap,
         String speeds,
@@ -40,21 +43,24 @@ public record LaneCard(
     }
 
     /** A lane without a car on it. */
-    public static LaneCard empty(String name, double lengthM, boolean current, String link) {
-        return new LaneCard(name, metres(lengthM), "", "", "", List.of(), List.of(), current, link, "");
+    public static LaneCard empty(Lane lane, double lengthM, boolean current, String link) {
+        return new LaneCard(
+                lane.name(), LaneMap.slot(lane), metres(lengthM), "", "", "", List.of(), List.of(), current, link, "");
     }
 
     /** A lane with the best lap of a car, or why it has none. */
     public static LaneCard of(Track track, PredictLap.OnLane lap, boolean current, String link, String howSure) {
         String name = lap.lane().name();
+        String css = LaneMap.slot(lap.lane());
         if (!(lap.outcome() instanceof PredictedLap best)) {
             String why = PredictionInWords.noLap(lap.outcome());
             String sentence = why.isEmpty() ? "" : Character.toUpperCase(why.charAt(0)) + why.substring(1) + ".";
             return new LaneCard(
-                    name, metres(lap.lengthM()), "", "", "", List.of(), List.of(sentence), current, link, "");
+                    name, css, metres(lap.lengthM()), "", "", "", List.of(), List.of(sentence), current, link, "");
         }
         return new LaneCard(
                 name,
+                css,
                 metres(lap.lengthM()),
                 Figures.seconds(best.lapS()),
                 "top %s m/s, slowest %s m/s"

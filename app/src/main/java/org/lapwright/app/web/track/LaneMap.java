@@ -20,7 +20,7 @@ import org.lapwright.core.track.Track;
  * @param viewBox the drawing's extent, mm
  * @param grounds bands under the lanes where the surface is another
  * @param gates lines across the lanes at the gates; empty without one
- * @param others courses of the other lanes
+ * @param others the other lanes, in their colours
  * @param lines the lane, one path for each way of drawing
  * @param underBridge what clears the ground under a bridge; empty without one
  * @param bridge the lane on bridges, drawn on top
@@ -35,7 +35,7 @@ public record LaneMap(
         String viewBox,
         List<Line> grounds,
         String gates,
-        List<String> others,
+        List<Line> others,
         List<Line> lines,
         String underBridge,
         List<Line> bridge,
@@ -182,7 +182,7 @@ public record LaneMap(
                 grounds.gates(),
                 track.lanes().stream()
                         .filter(other -> !other.equals(lane))
-                        .map(other -> new LanePaths(LanePlan.of(track, other), frame).whole())
+                        .map(other -> new Line(slot(other), new LanePaths(LanePlan.of(track, other), frame).whole()))
                         .toList(),
                 paths.lines(colouring),
                 cleared.toString(),
@@ -192,6 +192,11 @@ public record LaneMap(
                 marks,
                 ScaleBar.of(frame),
                 colouring.used());
+    }
+
+    /** How a lane's colour is drawn; empty without one. */
+    static String slot(Lane lane) {
+        return lane.colour().map(colour -> "slot-" + colour.word()).orElse("");
     }
 
     private static String summary(Track track, Lane lane, Optional<PredictedLap> lap) {

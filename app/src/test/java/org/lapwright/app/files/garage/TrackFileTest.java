@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapwright.app.files.Problem;
 import org.lapwright.core.track.Gate;
+import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Piece;
 import org.lapwright.core.track.PieceExtras;
 import org.lapwright.core.track.PieceLayout;
@@ -118,6 +119,25 @@ class TrackFileTest {
                         .problems()
                         .toString())
                 .contains("at most 500 fit");
+    }
+
+    @Test
+    void lanesArePaintedOrCalledByTheirColour() {
+        String text = SHED.replaceFirst("\"#a00\"", "\"Green\"");
+        TrackFile file = TrackFile.read(text).accepted().orElseThrow();
+        assertThat(file.track().lanes().get(0).colour()).contains(Lane.Colour.GREEN);
+        assertThat(TrackFile.read(TrackFile.of(file.track()).text())
+                        .accepted()
+                        .orElseThrow()
+                        .track())
+                .isEqualTo(file.track());
+        assertThat(new Lane("Red", 0).colour()).contains(Lane.Colour.RED);
+        assertThat(new Lane("left", 0).colour()).isEmpty();
+        TrackFile odd =
+                TrackFile.read(text.replace("Green", "mauve")).accepted().orElseThrow();
+        assertThat(odd.track().lanes().get(0).painted()).isEmpty();
+        assertThat(json(odd.with(odd.track()).text()).at("/lanes/0/colour").textValue())
+                .isEqualTo("mauve");
     }
 
     @Test

@@ -11,19 +11,27 @@ import org.lapwright.core.track.Lane;
  *
  * @param name what it is called
  * @param offset left of the middle of the track, mm
+ * @param colour it is painted in; empty when its name says so or nobody cares
  */
-public record LaneFields(String name, String offset) {
+public record LaneFields(String name, String offset, String colour) {
     static LaneFields of(Lane lane) {
-        return new LaneFields(lane.name(), Written.exact(lane.offsetMm()));
+        return new LaneFields(
+                lane.name(),
+                Written.exact(lane.offsetMm()),
+                lane.painted().map(Lane.Colour::word).orElse(""));
     }
 
     static LaneFields from(Fields fields, int number) {
-        return new LaneFields(fields.text("lane-name-" + number), fields.text("lane-offset-" + number));
+        return new LaneFields(
+                fields.text("lane-name-" + number),
+                fields.text("lane-offset-" + number),
+                fields.text("lane-colour-" + number));
     }
 
     void into(Map<String, String> fields, int number) {
         fields.put("lane-name-" + number, name);
         fields.put("lane-offset-" + number, offset);
+        fields.put("lane-colour-" + number, colour);
     }
 
     Optional<Lane> read(int number, Typed typed) {
@@ -35,6 +43,10 @@ public record LaneFields(String name, String offset) {
         }
         return typed.problems().size() > before
                 ? Optional.empty()
-                : typed.build("Lane " + number + ": ", () -> new Lane(name, offsetMm));
+                : typed.build("Lane " + number + ": ", () -> new Lane(name, offsetMm, painted()));
+    }
+
+    private Optional<Lane.Colour> painted() {
+        return colour.isBlank() ? Optional.empty() : Optional.of(Lane.Colour.named(colour));
     }
 }

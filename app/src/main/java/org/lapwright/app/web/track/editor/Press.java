@@ -226,7 +226,7 @@ public final class Press {
     private Editor lane(String[] words) {
         String word = words.length > 1 ? words[1] : "";
         if (word.equals("add") && lanes.size() < TrackForm.MOST_LANES) {
-            lanes.add(new LaneFields(freeName(), ""));
+            lanes.add(new LaneFields(freeName(), "", ""));
             return laid("Lane added; give it an offset");
         }
         if (word.equals("drop") && words.length > 2 && words[2].matches("\\d{1,2}")) {
@@ -271,7 +271,8 @@ public final class Press {
         lanes.clear();
         for (int i = 0; i < count; i++) {
             String name = i < before.size() ? before.get(i).name() : freeName();
-            lanes.add(new LaneFields(name, Written.rounded(apart * ((count - 1) / 2 - i))));
+            String colour = i < before.size() ? before.get(i).colour() : "";
+            lanes.add(new LaneFields(name, Written.rounded(apart * ((count - 1) / 2 - i)), colour));
         }
         return laid("%d lanes laid out %s mm apart".formatted((int) count, Written.rounded(apart)));
     }

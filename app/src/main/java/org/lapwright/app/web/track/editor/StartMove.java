@@ -62,7 +62,7 @@ final class StartMove {
                 List<Double> ends = piece.extras().laneEndsMm();
                 offsetMm = ends.isEmpty() ? offsetMm : ends.get(i);
             }
-            lanes.add(new Lane(lane.name(), offsetMm));
+            lanes.add(new Lane(lane.name(), offsetMm, lane.painted()));
         }
         return lanes;
     }

@@ -66,7 +66,7 @@ public record TrackForm(
                 "",
                 "",
                 false,
-                List.of(new LaneFields("1", "50"), new LaneFields("2", "-50")),
+                List.of(new LaneFields("1", "50", ""), new LaneFields("2", "-50", "")),
                 new SurfaceFields("1", false, ""),
                 new PowerFields("12", "0.5", "0.1", "0.2", "0"),
                 List.of(

@@ -122,7 +122,8 @@ class PressTest {
         Editor three = pressed(
                 new Editor(OVAL.form(), 4, new Editor.Ruler("3", "80", "1", ""), History.NONE, ""), "lane-even");
         assertThat(three.form().lanes())
-                .containsExactly(new LaneFields("1", "80"), new LaneFields("2", "0"), new LaneFields("3", "-80"));
+                .containsExactly(
+                        new LaneFields("1", "80", ""), new LaneFields("2", "0", ""), new LaneFields("3", "-80", ""));
         assertThat(pressed(three, "lane-drop-2").form().lanes())
                 .extracting(LaneFields::name)
                 .containsExactly("1", "3");

@@ -69,6 +69,7 @@ class TrackFormTest {
         Map<String, List<String>> fields = oval();
         put(fields, "magnetic", "yes", "brake", "", "bank-2", "10", "rise-1", "30", "rise-3", "-30");
         put(fields, "grip", "0,9", "taps", "0.5; 0 0,25", "conditions", " swept, 18 °C ");
+        put(fields, "lane-colour-2", "white");
         TrackForm.Reading reading = read(fields);
         assertThat(reading.faults()).isEmpty();
         Track track = reading.track().orElseThrow();
@@ -76,7 +77,8 @@ class TrackFormTest {
         assertThat(track.surface().magnetic()).isTrue();
         assertThat(track.surface().gripFactor()).isEqualTo(0.9);
         assertThat(track.surface().conditions()).isEqualTo("swept, 18 °C");
-        assertThat(track.lanes()).containsExactly(new Lane("red", 50), new Lane("blue", -50));
+        assertThat(track.lanes())
+                .containsExactly(new Lane("red", 50), new Lane("blue", -50, Optional.of(Lane.Colour.WHITE)));
         assertThat(track.power().brakeOhm()).isEmpty();
         assertThat(track.power().tapsAt()).containsExactly(0.0, 0.25, 0.5);
         String text = TrackFile.of(track).text();
