@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
@@ -15,8 +14,6 @@ import org.lapwright.core.car.change.ChangeKind;
 import org.lapwright.core.doubt.SampledDoubt;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.ResolvedCar;
-import org.lapwright.core.numbers.SetUpNumbers;
-import org.lapwright.core.prediction.SetUpDoubt;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Surface;
 import org.lapwright.core.track.Track;
@@ -118,22 +115,7 @@ public final class Ranking {
      * @throws IllegalArgumentException if the car does not get round, or hardly any car drawn within its doubts makes sense
      */
     public List<Suggestion> rank(Build car, List<Candidate> candidates) {
-        return rank(car, candidates, drawn(car));
-    }
-
-    /** The car as written, and cars drawn from what is known of it. */
-    private List<SetUp> drawn(Build car) {
-        SetUpDoubt doubt = new SetUpDoubt(car.setUp());
-        List<SetUp> cars = new ArrayList<>();
-        cars.add(car.setUp());
-        if (!doubt.doubtful().isEmpty()) {
-            cars.addAll(doubt.draw(draws - 1, new SplittableRandom(seed), drawn -> {
-                        ResolvedCar.of(drawn, surface);
-                        return drawn;
-                    })
-                    .drawn());
-        }
-        return cars;
+        return rank(car, candidates, DrawnCars.of(car.setUp(), surface, draws, seed));
     }
 
     /**
@@ -274,21 +256,7 @@ public final class Ranking {
                 gain,
                 interval,
                 chance,
-                margins(car.setUp(), entry.after.setUp()),
+                Suggestion.Margins.of(car.setUp(), entry.after.setUp(), surface, supplyV),
                 MS * gain * (gain > 0 ? chance : 1) / minutes);
-    }
-
-    private Suggestion.Margins margins(SetUp before, SetUp after) {
-        SetUpNumbers was = SetUpNumbers.of(before, surface, supplyV);
-        SetUpNumbers is = SetUpNumbers.of(after, surface, supplyV);
-        return new Suggestion.Margins(
-                tip(was),
-                tip(is),
-                was.standing().guideLoadG() - before.guide().minGuideLoadG().value(),
-                is.standing().guideLoadG() - after.guide().minGuideLoadG().value());
-    }
-
-    private static double tip(SetUpNumbers numbers) {
-        return numbers.holding().tipG() - numbers.holding().slideG().orElse(0);
     }
 }

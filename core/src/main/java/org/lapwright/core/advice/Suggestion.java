@@ -1,6 +1,9 @@
 package org.lapwright.core.advice;
 
+import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
+import org.lapwright.core.numbers.SetUpNumbers;
+import org.lapwright.core.track.Surface;
 import org.lapwright.core.units.Interval;
 
 /**
@@ -33,6 +36,21 @@ public record Suggestion(
     public record Margins(double tipBeforeG, double tipAfterG, double noseBeforeG, double noseAfterG) {
         private static final double CLEAR_G = 0.1;
         private static final double LIGHT = 0.85;
+
+        /** The margins of a car and of what becomes of it, on a surface at a voltage. */
+        static Margins of(SetUp before, SetUp after, Surface surface, double supplyV) {
+            SetUpNumbers was = SetUpNumbers.of(before, surface, supplyV);
+            SetUpNumbers is = SetUpNumbers.of(after, surface, supplyV);
+            return new Margins(
+                    tip(was),
+                    tip(is),
+                    was.standing().guideLoadG() - before.guide().minGuideLoadG().value(),
+                    is.standing().guideLoadG() - after.guide().minGuideLoadG().value());
+        }
+
+        private static double tip(SetUpNumbers numbers) {
+            return numbers.holding().tipG() - numbers.holding().slideG().orElse(0);
+        }
 
         /** Whether the car gives less warning after it: it tips sooner than it slides, or its nose gets light. */
         public boolean twitchier() {
