@@ -9,6 +9,7 @@ import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.app.usecase.advice.FindBestSetUp;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.capture.Sources;
@@ -62,10 +63,15 @@ public final class Commands {
      * @param workOutNumbers what a set-up works out to
      * @param forecastLap the best lap that it could do, and how sure that is
      * @param suggestChanges which change is worth trying
+     * @param findBestSetUp the fastest set-up
      * @param learnCar what laps tell of the car
      */
     public record PhysicsQuestions(
-            WorkOutNumbers workOutNumbers, ForecastLap forecastLap, SuggestChanges suggestChanges, LearnCar learnCar) {}
+            WorkOutNumbers workOutNumbers,
+            ForecastLap forecastLap,
+            SuggestChanges suggestChanges,
+            FindBestSetUp findBestSetUp,
+            LearnCar learnCar) {}
 
     /**
      * Commands that answer by these use cases.
@@ -90,6 +96,8 @@ public final class Commands {
         commandLine.addSubcommand(new NumbersCommand(physics.workOutNumbers()));
         commandLine.addSubcommand(new PredictCommand(physics.forecastLap()));
         commandLine.addSubcommand(new SuggestCommand(physics.suggestChanges(), physics.learnCar()));
+        commandLine.addSubcommand(new BestCommand(physics.findBestSetUp()));
+        commandLine.addSubcommand(new EvenCommand());
         commandLine.addSubcommand(new FitCommand(physics.learnCar()));
         commandLine.addSubcommand(new LadderCommand(openGarage));
         commandLine.addSubcommand(new ExportCommand(openGarage));

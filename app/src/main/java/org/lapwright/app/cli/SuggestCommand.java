@@ -3,7 +3,6 @@ package org.lapwright.app.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.SuggestionJson;
@@ -13,7 +12,6 @@ import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.advice.SuggestChanges.Advice;
 import org.lapwright.app.usecase.advice.SuggestChanges.Answer;
 import org.lapwright.app.usecase.advice.SuggestChanges.Question;
-import org.lapwright.core.advice.Bounds;
 import org.lapwright.core.advice.Proof;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
@@ -76,17 +74,8 @@ final class SuggestCommand implements Callable<Integer> {
                     "Laps of the car as it is: the changes are tried on cars as these leave it. May be given several times.")
     private List<String> laps = List.of();
 
-    @Option(names = "--least-mass", paramLabel = "G", description = "Least weight that the class allows, g.")
-    private @Nullable Double leastMass;
-
-    @Option(names = "--most-mass", paramLabel = "G", description = "Greatest weight that the class allows, g.")
-    private @Nullable Double mostMass;
-
-    @Option(names = "--most-width", paramLabel = "MM", description = "Greatest track width that the class allows, mm.")
-    private @Nullable Double mostWidth;
-
-    @Option(names = "--no-magnet", description = "The class allows no magnet.")
-    private boolean noMagnet;
+    @Mixin
+    private ClassRules rules;
 
     @Option(names = "--json", description = Json.OPTION)
     private boolean json;
@@ -119,9 +108,8 @@ final class SuggestCommand implements Callable<Integer> {
     private Answer answer(Build build, Track course, List<Change> parts) {
         try {
             List<Lane> lanes = lane == null ? course.lanes() : List.of(course.requireLane(lane));
-            Bounds bounds = new Bounds(given(leastMass), given(mostMass), given(mostWidth), !noMagnet);
             return suggestChanges.answer(
-                    new Question(build, course, lanes, parts, bounds, Proof.USUAL, learned(build, course)));
+                    new Question(build, course, lanes, parts, rules.bounds(), Proof.USUAL, learned(build, course)));
         } catch (IllegalArgumentException impossible) {
             throw new BadInput(impossible.getMessage() + ".");
         }
@@ -136,10 +124,6 @@ final class SuggestCommand implements Callable<Integer> {
                 source, laps, lane, build.setUp(), spec.commandLine().getErr());
         return learnCar.learn(new LearnCar.Driven(build.setUp(), course, runs), List.of(), NoisePrior.DEFAULT)
                 .draws();
-    }
-
-    private static OptionalDouble given(@Nullable Double value) {
-        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     private static SuggestionJson json(Advice advice) {

@@ -18,6 +18,7 @@ import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.advice.FindBestSetUp;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
@@ -48,6 +49,9 @@ final class Wiring {
     /** While somebody types: what is drawn twice parts little, so fewer cars do. */
     private static final LapForecaster.Settings FOR_A_CHANGE = new LapForecaster.Settings(0.9, 80, 1);
 
+    /** A best set-up takes a few seconds of two processors. */
+    private static final int BEST_PREDICTIONS = 60_000;
+
     /** The finalists are tried on so many cars. */
     private static final int ADVICE_DRAWS = 200;
 
@@ -68,6 +72,7 @@ final class Wiring {
     private final PredictLap predictLap = new PredictLap();
     private final ForecastLap forecastLap = new ForecastLap(FOR_A_PAGE);
     private final SuggestChanges suggestChanges = new SuggestChanges(ADVICE_DRAWS);
+    private final FindBestSetUp findBestSetUp = new FindBestSetUp(BEST_PREDICTIONS, ADVICE_DRAWS);
     private final LearnCar learnCar = new LearnCar(CarFit.Settings.USUAL);
     private final Glossary glossary = new Glossary();
 
@@ -80,7 +85,8 @@ final class Wiring {
     }
 
     Commands.PhysicsQuestions physicsQuestions() {
-        return new Commands.PhysicsQuestions(workOutNumbers, new ForecastLap(FOR_A_COMMAND), suggestChanges, learnCar);
+        return new Commands.PhysicsQuestions(
+                workOutNumbers, new ForecastLap(FOR_A_COMMAND), suggestChanges, findBestSetUp, learnCar);
     }
 
     Glossary glossary() {

@@ -13,6 +13,7 @@ import org.lapwright.app.usecase.DescribeLaps;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
+import org.lapwright.app.usecase.advice.FindBestSetUp;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.physics.ForecastLap;
@@ -54,6 +55,7 @@ record Spoken(int status, String out, String err) {
                                 new WorkOutNumbers(),
                                 new ForecastLap(LapForecaster.Settings.USUAL),
                                 new SuggestChanges(40),
+                                new FindBestSetUp(4000, 20),
                                 new LearnCar(CarFit.Settings.USUAL)),
                         new Glossary(),
                         garage,

@@ -35,7 +35,7 @@ public final class BestSetUp {
     private static final double NEVER = 1e6;
 
     /** What a change must bring to be kept: less cannot be told from nothing, s. */
-    private static final double WORTH_S = 0.0005;
+    private static final double WORTH_S = 0.001;
 
     private static final double SIGMA = 0.25;
     private static final int MOST_ITERATIONS = 100_000;

@@ -68,22 +68,31 @@ final class Knobs {
     private void looseBallast() {
         for (Ballast piece : car.looseBallast().stream().limit(MOST_PIECES).toList()) {
             int marks = 2 * REACH_MM + 1;
-            knobs.add(new Knob(
-                    List.of(2, marks, marks),
-                    List.of(0, REACH_MM, REACH_MM),
-                    at -> Optional.of(
-                            at[0] == 1
-                                    ? new BallastChange.Removed(piece.name())
-                                    : new BallastChange.Moved(
-                                            piece.name(),
-                                            exact(piece.xMm().value() + at[1] - REACH_MM),
-                                            exact(piece.yMm().value() + at[2] - REACH_MM),
-                                            piece.zMm()))));
+            knobs.add(new Knob(List.of(2, marks, marks), List.of(0, REACH_MM, REACH_MM), at -> moved(piece, at)));
         }
     }
 
+    private Optional<Change> moved(Ballast piece, int[] at) {
+        if (at[0] == 1) {
+            return Optional.of(new BallastChange.Removed(piece.name()));
+        }
+        double x = piece.xMm().value() + at[1] - REACH_MM;
+        double y = piece.yMm().value() + at[2] - REACH_MM;
+        boolean onTheCar = x >= -BEHIND_MM
+                && x <= car.setUp().chassis().guideToRearAxleMm().value()
+                && Math.abs(y) <= halfMm();
+        return onTheCar
+                ? Optional.of(new BallastChange.Moved(piece.name(), exact(x), exact(y), piece.zMm()))
+                : Optional.empty();
+    }
+
+    /** How far out ballast may sit: no further than the wheels. */
+    private int halfMm() {
+        return (int) (car.setUp().chassis().rearTrackMm().value() / 2);
+    }
+
     private void newBallast() {
-        int half = (int) (car.setUp().chassis().rearTrackMm().value() / 2);
+        int half = halfMm();
         int places =
                 BEHIND_MM + 1 + (int) car.setUp().chassis().guideToRearAxleMm().value();
         int masses = 1 + (int) (HEAVIEST_G / MASS_STEP_G);
