@@ -18,6 +18,7 @@ import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.advice.BestSetUpSearches;
 import org.lapwright.app.usecase.advice.FindBestSetUp;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.OwnLaps;
@@ -136,6 +137,7 @@ final class Wiring {
                         new LogChange(garage, clock),
                         new ForeseeChange(FOR_A_CHANGE),
                         suggestChanges,
+                        new BestSetUpSearches(findBestSetUp),
                         new OwnLaps(garage, knownDriver, learnCar, READER),
                         new ScoreForecasts(garage, judgeChange, FOR_A_CHANGE, SCORE_READER),
                         new DriveLive(garage, judgeChange, keepComparison, knownDriver, clock),

@@ -1,5 +1,6 @@
 package org.lapwright.app.web;
 
+import org.lapwright.app.usecase.advice.BestSetUpSearches;
 import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
@@ -15,6 +16,7 @@ import org.lapwright.app.usecase.run.DriveLive;
  * @param logChange log it, undo it, go back
  * @param foreseeChange what it brings
  * @param suggestChanges what to try next
+ * @param bestSetUps the fastest set-up there is in a car
  * @param ownLaps what the laps kept tell of a car
  * @param scoreForecasts how good the forecasts were
  * @param driveLive does it help, while the car runs
@@ -25,6 +27,7 @@ public record BenchCases(
         LogChange logChange,
         ForeseeChange foreseeChange,
         SuggestChanges suggestChanges,
+        BestSetUpSearches bestSetUps,
         OwnLaps ownLaps,
         ScoreForecasts scoreForecasts,
         DriveLive driveLive,

@@ -58,6 +58,7 @@ final class NextRoutes {
             return NextPage.of(
                     shell,
                     new NextPage.Choice(cars, car, tracks, track),
+                    file.setUp(),
                     learned.map(answer -> answer.learned().diagnosis().paces()).orElse(0),
                     suggestChanges.answer(question),
                     suggestChanges.sensitivities(question));

@@ -131,6 +131,10 @@ public final class WebApp implements AutoCloseable {
         routes.get("/next", next::show);
         routes.get("/next/learned", next::learned);
         routes.get("/next/score", next::score);
+        BestRoutes best = new BestRoutes(useCases, pages);
+        routes.get("/next/best", best::show);
+        routes.post("/next/best", best::begin);
+        routes.post("/next/best/end", best::end);
         routes.get("/words", words::all);
         routes.get("/words/{word}", words::one);
         routes.get("/track", track::show);

@@ -19,6 +19,8 @@ import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShelfStore.NewPart;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
+import org.lapwright.app.usecase.advice.BestSetUpSearches;
+import org.lapwright.app.usecase.advice.FindBestSetUp;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
@@ -79,6 +81,7 @@ final class Stage implements AutoCloseable {
                                 new LogChange(garage, CLOCK),
                                 new ForeseeChange(FEW_DRAWS),
                                 new SuggestChanges(12),
+                                new BestSetUpSearches(new FindBestSetUp(2000, 12)),
                                 new OwnLaps(
                                         garage,
                                         knownDriver,

@@ -129,17 +129,18 @@ public final class BestSetUp {
      * @param most laps to predict at most, about
      * @param seed where chance begins
      * @param looksOn told of the progress
-     * @throws IllegalArgumentException if the car does not get round as it is
+     * @throws IllegalArgumentException if the car does not get round as it is, or nothing brings it within the rules
      */
     public Found search(int most, long seed, Watch looksOn) {
         watch = looksOn;
         predictions = 0;
-        double was = lapS(rest);
+        double was = mean(car);
         if (was >= NEVER) {
             throw new IllegalArgumentException("the car does not get round as it is; predict says where it is stuck");
         }
         best = rest.clone();
-        bestS = was;
+        bestS = bounds.allow(car.setUp()) ? was : NEVER;
+        known.put(Arrays.stream(rest).boxed().toList(), bestS);
         try {
             long next = seed;
             while (predictions < most) {
@@ -154,6 +155,10 @@ public final class BestSetUp {
             prune();
         } catch (Enough enough) {
             // What was found so far is what was asked for.
+        }
+        if (bestS >= NEVER) {
+            throw new IllegalArgumentException(
+                    "the car breaks a rule of the class as it is, and nothing that can be set on it mends that");
         }
         return new Found(changes(best), was, bestS, predictions);
     }

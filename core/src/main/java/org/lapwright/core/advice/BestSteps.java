@@ -63,7 +63,7 @@ public final class BestSteps {
      * @param car as it is
      * @param changes what is to be done to it
      * @param courses the lanes; the mean of their laps counts
-     * @param bounds rules of the owner's class, kept by every step
+     * @param bounds rules of the owner's class, kept by every step from the first that keeps them
      * @param cars cars as this one may be, the first as it is written
      * @return the steps; fewer than there are changes where no order keeps the rules
      */
@@ -106,7 +106,8 @@ public final class BestSteps {
         Change next = null;
         double most = Double.NEGATIVE_INFINITY;
         for (Change change : left) {
-            Optional<Build> after = Possible.of(() -> change.apply(now)).filter(build -> bounds.allow(build.setUp()));
+            Optional<Build> after = Possible.of(() -> change.apply(now))
+                    .filter(build -> bounds.allow(build.setUp()) || !bounds.allow(now.setUp()));
             double gain = after.isPresent() ? nowS - lap(after.get().setUp()) : Double.NEGATIVE_INFINITY;
             double minutes = Effort.of(change.kind()).minutes();
             // A step that only pays with a later one goes last, the quickest of them first.

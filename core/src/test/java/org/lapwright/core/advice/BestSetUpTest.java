@@ -202,4 +202,25 @@ class BestSetUpTest {
                 .isThrownBy(() -> new Course(TRACK, new Lane("third", 0)))
                 .withMessage("loop has no lane 'third'");
     }
+
+    @Test
+    void aCarThatNothingBringsWithinTheRulesIsSaidToBeSo() {
+        Bounds impossible = new Bounds(OptionalDouble.empty(), OptionalDouble.of(1), OptionalDouble.empty(), true);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> found(car(), LEFT, List.of(), impossible))
+                .withMessageContaining("breaks a rule of the class as it is");
+    }
+
+    /** Too heavy as it is, with a piece of ballast that can come off: the search finds its way back within the rules. */
+    @Test
+    void aCarThatBreaksARuleIsBroughtWithinIt() {
+        Build car = car();
+        Ballast lead = new Ballast("lead", Reading.exact(10), Reading.exact(30), Reading.exact(0), Reading.exact(3));
+        Build heavy = new BallastChange.Added(lead).apply(car);
+        double mass = car.setUp().massProperties().totalG();
+        Bounds bounds = new Bounds(OptionalDouble.empty(), OptionalDouble.of(mass + 1), OptionalDouble.empty(), true);
+        BestSetUp.Found found = found(heavy, LEFT, List.of(), bounds);
+        assertThat(bounds.allow(applied(heavy, found.changes()).setUp())).isTrue();
+        assertThat(BestSteps.of(heavy, found.changes(), LEFT, bounds, 10, 1)).hasSameSizeAs(found.changes());
+    }
 }

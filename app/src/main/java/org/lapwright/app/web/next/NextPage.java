@@ -1,21 +1,18 @@
 package org.lapwright.app.web.next;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.advice.SuggestChanges.Advice;
 import org.lapwright.app.usecase.advice.SuggestChanges.Answer;
-import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.bench.PlanDrawing;
 import org.lapwright.app.web.bench.PlanView;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.core.advice.Sensitivity;
-import org.lapwright.core.car.change.Change;
+import org.lapwright.core.car.SetUp;
 import org.lapwright.core.numbers.SetUpNumbers;
 import org.lapwright.core.units.Interval;
-import org.lapwright.core.units.Reading;
 
 /**
  * What to try next on one car.
@@ -50,6 +47,9 @@ public record NextPage(
     private static final double WIDEST = 100;
     private static final double SMALL_S = 0.0005;
     private static final double MS = 1000;
+    private static final int RUNS = 4;
+    private static final int FEWEST_LAPS = 5;
+    private static final int MOST_LAPS = 40;
 
     /** Copies the lists. */
     public NextPage {
@@ -71,6 +71,8 @@ public record NextPage(
      * @param effort work and laps
      * @param log where it is logged, or the first of two is
      * @param pair whether it is two changes
+     * @param plan of the run that would prove it; empty when no evening is long enough
+     * @param before the car from above as it is
      * @param after the car from above after it
      * @param low left end of the interval on the scale of the page, per cent
      * @param width of the interval, per cent
@@ -85,6 +87,8 @@ public record NextPage(
             String effort,
             String log,
             boolean pair,
+            String plan,
+            PlanView before,
             PlanView after,
             double low,
             double width,
@@ -97,16 +101,18 @@ public record NextPage(
     }
 
     /** The page of an answer. */
-    public static NextPage of(Shell shell, Choice choice, int runs, Answer answer, List<Sensitivity> sensitivities) {
+    public static NextPage of(
+            Shell shell, Choice choice, SetUp before, int runs, Answer answer, List<Sensitivity> sensitivities) {
         String car = choice.car();
         String track = choice.track();
         double most = answer.worthwhile().stream()
                 .mapToDouble(advice -> advice.suggestion().intervalS().high())
                 .max()
                 .orElse(1);
+        PlanView now = PlanDrawing.of(before, SetUpNumbers.onBench(before));
         List<Card> cards = new ArrayList<>();
         for (Advice advice : answer.worthwhile()) {
-            cards.add(card(car, track, advice, most));
+            cards.add(card(choice, advice, most, now));
         }
         int split = Math.min(FIRST, cards.size());
         return new NextPage(
@@ -191,7 +197,7 @@ public record NextPage(
      */
     public record Bar(String label, String words, double low, double width) {}
 
-    private static Card card(String car, String track, Advice advice, double most) {
+    private static Card card(Choice choice, Advice advice, double most, PlanView now) {
         Interval interval = advice.suggestion().intervalS();
         double scale = WIDEST / Math.max(most, 1e-6);
         double low = Math.max(0, interval.low() * scale);
@@ -213,8 +219,13 @@ public record NextPage(
                                 Figures.fixed(advice.suggestion().candidate().effortMin(), 0),
                                 laps,
                                 advice.suggestion().candidate().reversible() ? "" : "; it cannot be put back"),
-                log(car, track, advice.suggestion().candidate().changes().get(0)),
+                Log.address(
+                        choice.car(),
+                        choice.track(),
+                        advice.suggestion().candidate().changes().get(0)),
                 advice.suggestion().candidate().changes().size() > 1,
+                plan(advice.lapsToProve()),
+                now,
                 PlanDrawing.of(
                         advice.suggestion().after().setUp(),
                         SetUpNumbers.onBench(advice.suggestion().after().setUp())),
@@ -223,28 +234,13 @@ public record NextPage(
                 tenths(Math.max(0, advice.suggestion().gainS() * scale)));
     }
 
-    /** The form of the first change, filled in. */
-    private static String log(String car, String track, Change change) {
-        StringBuilder address = new StringBuilder("/bench/change?name=")
-                .append(BenchPage.encoded(car))
-                .append("&kind=")
-                .append(change.kind().code())
-                .append("&track=")
-                .append(BenchPage.encoded(track));
-        change.values().numbers().forEach((key, reading) -> add(address, key, number(reading)));
-        change.values().texts().forEach((key, text) -> add(address, key, text));
-        return address.toString();
-    }
-
-    private static void add(StringBuilder address, String key, String value) {
-        address.append('&').append(key).append('=').append(URLEncoder.encode(value, StandardCharsets.UTF_8));
-    }
-
-    private static String number(Reading reading) {
-        return new java.math.BigDecimal(reading.value())
-                .setScale(4, java.math.RoundingMode.HALF_EVEN)
-                .stripTrailingZeros()
-                .toPlainString();
+    /** Two runs without it, two with it, in the order in which a drift of the evening cancels. */
+    private static String plan(OptionalInt lapsToProve) {
+        if (lapsToProve.isEmpty()) {
+            return "";
+        }
+        int each = (lapsToProve.getAsInt() + RUNS - 1) / RUNS;
+        return "ABBA x " + Math.max(FEWEST_LAPS, Math.min(MOST_LAPS, each));
     }
 
     private static double tenths(double value) {

@@ -1,0 +1,154 @@
+package org.lapwright.app.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.function.UnaryOperator;
+import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.advice.BestSetUpSearches;
+import org.lapwright.app.usecase.advice.BestSetUpSearches.State;
+import org.lapwright.app.usecase.advice.FindBestSetUp;
+import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.web.compare.Fields;
+import org.lapwright.app.web.next.BestPage;
+import org.lapwright.app.web.next.BestPage.Search;
+import org.lapwright.app.web.next.BestPage.Typed;
+import org.lapwright.app.web.view.Shell.Tab;
+import org.lapwright.core.advice.Bounds;
+import org.lapwright.core.advice.Course;
+import org.lapwright.core.car.SetUp;
+import org.lapwright.core.track.Track;
+import org.lapwright.core.units.NumberKey;
+
+/** The best set-up of a car: asked for, searched while one looks on, ended early if one likes. */
+final class BestRoutes {
+    private static final NumberKey MASS = new NumberKey("class", "mass_g", 1, 5000);
+    private static final NumberKey WIDTH = new NumberKey("class", "width_mm", 10, 500);
+
+    private final OwnGarage garage;
+    private final BestSetUpSearches searches;
+    private final Pages pages;
+
+    BestRoutes(UseCases useCases, Pages pages) {
+        this.garage = useCases.physics().garage();
+        this.searches = useCases.bench().bestSetUps();
+        this.pages = pages;
+    }
+
+    void show(Context context) {
+        Typed typed =
+                typed(name -> Optional.ofNullable(context.queryParam(name)).orElse(""));
+        OptionalLong job =
+                Forms.number(Optional.ofNullable(context.queryParam("job")).orElse(""));
+        if (job.isEmpty()) {
+            show(context, typed, List.of(), Optional.empty());
+            return;
+        }
+        State state = searches.look(job.getAsLong())
+                .orElseThrow(() -> new Problem(
+                        404, "That search is not remembered any more.", "Ask for it again: it takes a few seconds."));
+        SetUp before = Forms.readable(Forms.car(garage, typed.car())).setUp();
+        show(context, typed, List.of(), Optional.of(Search.of(job.getAsLong(), state, before, typed)));
+    }
+
+    void begin(Context context) {
+        Forms.require(context);
+        Typed typed = typed(new Fields(context.formParamMap())::text);
+        List<String> problems = new ArrayList<>();
+        Optional<Track> track = Forms.track(garage, typed.track());
+        if (track.isEmpty()) {
+            problems.add("There is no track “%s” that can be read; choose one.".formatted(typed.track()));
+        }
+        Bounds bounds = bounds(typed, problems);
+        if (!problems.isEmpty()) {
+            context.status(422);
+            show(context, typed, problems, Optional.empty());
+            return;
+        }
+        try {
+            List<Course> courses = typed.lane().isEmpty()
+                    ? Course.all(track.orElseThrow())
+                    : List.of(
+                            new Course(track.orElseThrow(), track.orElseThrow().requireLane(typed.lane())));
+            long number = searches.begin(new FindBestSetUp.Question(
+                    Forms.readable(Forms.car(garage, typed.car())).build(), courses, List.of(), bounds));
+            context.redirect(address(typed, number), HttpStatus.SEE_OTHER);
+        } catch (IllegalArgumentException impossible) {
+            context.status(422);
+            show(context, typed, List.of(Forms.sentence(impossible)), Optional.empty());
+        }
+    }
+
+    void end(Context context) {
+        Forms.require(context);
+        Fields fields = new Fields(context.formParamMap());
+        OptionalLong job = Forms.number(fields.text("job"));
+        job.ifPresent(searches::end);
+        context.redirect(address(typed(fields::text), job.orElse(0)), HttpStatus.SEE_OTHER);
+    }
+
+    private static Bounds bounds(Typed typed, List<String> problems) {
+        org.lapwright.app.web.track.Typed numbers = new org.lapwright.app.web.track.Typed();
+        OptionalDouble least = number(numbers, typed.leastMass(), MASS, "Least weight");
+        OptionalDouble most = number(numbers, typed.mostMass(), MASS, "Greatest weight");
+        OptionalDouble width = number(numbers, typed.mostWidth(), WIDTH, "Greatest track width");
+        problems.addAll(numbers.problems());
+        return new Bounds(least, most, width, !typed.noMagnet());
+    }
+
+    private static OptionalDouble number(
+            org.lapwright.app.web.track.Typed numbers, String text, NumberKey key, String label) {
+        if (text.isBlank()) {
+            return OptionalDouble.empty();
+        }
+        double value = numbers.number(text, key, label);
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    private void show(Context context, Typed typed, List<String> problems, Optional<Search> search) {
+        List<String> cars = garage.cars().stream().map(KeptFile::name).toList();
+        List<String> tracks = garage.tracks().stream().map(KeptFile::name).toList();
+        pages.show(
+                context,
+                "next/best.jte",
+                new BestPage(pages.shell("Best set-up", Tab.NEXT), cars, tracks, typed, problems, search));
+    }
+
+    private Typed typed(UnaryOperator<String> field) {
+        return new Typed(
+                chosen(field.apply("car"), garage.cars()),
+                chosen(field.apply("track"), garage.tracks()),
+                field.apply("lane").strip(),
+                field.apply("least_mass"),
+                field.apply("most_mass"),
+                field.apply("most_width"),
+                field.apply("no_magnet").equals("yes"));
+    }
+
+    private static String chosen(String asked, List<KeptFile> files) {
+        return asked.isBlank() ? files.stream().map(KeptFile::name).findFirst().orElse("") : asked.strip();
+    }
+
+    private static String address(Typed typed, long job) {
+        return "/next/best?job=%d&car=%s&track=%s&lane=%s&least_mass=%s&most_mass=%s&most_width=%s&no_magnet=%s"
+                .formatted(
+                        job,
+                        encoded(typed.car()),
+                        encoded(typed.track()),
+                        encoded(typed.lane()),
+                        encoded(typed.leastMass()),
+                        encoded(typed.mostMass()),
+                        encoded(typed.mostWidth()),
+                        typed.noMagnet() ? "yes" : "");
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}
