@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.OwnListStore.ListKind;
 import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
@@ -47,6 +48,7 @@ class SqliteRecordTest {
                     Sample.full(),
                     "key",
                     AT);
+            store.keepList(ListKind.PIECES, "a list", AT);
         }
     }
 
@@ -67,6 +69,7 @@ class SqliteRecordTest {
         "comparison,     alpha",
         "comparison,     prior_run_share",
         "comparison,     saved_at",
+        "own_list,       content",
     })
     void recordsAreNeitherAlteredNorDeleted(String table, String column) throws SQLException {
         String content = "SELECT quote(" + column + ") FROM " + table;

@@ -11,7 +11,6 @@ import org.lapwright.core.car.change.Build;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.numbers.SetUpNumbers;
-import org.lapwright.core.track.Power;
 import org.lapwright.core.track.Track;
 import org.lapwright.core.units.Reading;
 
@@ -145,9 +144,9 @@ public final class EvenRace {
 
     private static Optional<Way> byVoltage(Rival faster, double slowS) {
         double full = faster.course().track().power().supplyV();
-        DoubleFunction<Double> lap = volts -> Possible.of(() ->
-                        lapS(faster, faster.car().setUp(), fed(faster.course().track(), volts)))
-                .orElse(Double.NaN);
+        DoubleFunction<Double> lap =
+                volts -> Possible.of(() -> lapS(faster, faster.car().setUp(), fed(faster, volts)))
+                        .orElse(Double.NaN);
         return crossing(lap, slowS, full, -SHARE_STEP * full, LEAST_SHARE_OF_VOLTAGE * full, VOLTAGE_TO_V)
                 .map(found -> {
                     double volts = Math.round(found / VOLTAGE_TO_V) * VOLTAGE_TO_V;
@@ -181,15 +180,9 @@ public final class EvenRace {
         return Optional.empty();
     }
 
-    private static Track fed(Track track, double volts) {
-        Power power = track.power();
-        return new Track(
-                track.name(),
-                track.surface(),
-                track.lanes(),
-                new Power(volts, power.sourceOhm(), power.railOhmPerM(), power.tapsAt(), power.brakeOhm()),
-                track.layout(),
-                track.gates());
+    private static Track fed(Rival rival, double volts) {
+        Track track = rival.course().track();
+        return track.withPower(track.power().withSupplyV(volts));
     }
 
     private static double lapS(Rival rival, SetUp car, Track track) {

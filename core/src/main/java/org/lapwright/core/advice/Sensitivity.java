@@ -15,6 +15,7 @@ import org.lapwright.core.prediction.ChangeForecaster;
 import org.lapwright.core.prediction.ChangeForecaster.ChangeForecast;
 import org.lapwright.core.prediction.LapForecaster;
 import org.lapwright.core.track.Lane;
+import org.lapwright.core.track.Power;
 import org.lapwright.core.track.Track;
 import org.lapwright.core.units.Interval;
 import org.lapwright.core.units.Reading;
@@ -27,7 +28,7 @@ import org.lapwright.core.units.Reading;
  * @param intervalS of it, from what is not known of the car
  */
 public record Sensitivity(What what, double lapS, Interval intervalS) {
-    /** What there may be one more of, in the steps in which it is dealt with on a bench. */
+    /** What there may be one more of, in the steps in which it is dealt with on a bench or at the track. */
     public enum What {
         /** Gram over the rear axle. */
         GRAM_REAR(car -> ballast(car, 0)),
@@ -55,12 +56,37 @@ public record Sensitivity(What what, double lapS, Interval intervalS) {
         TRACK_WIDTH(Sensitivity::wider),
         /** Ten grams of magnet's pull. */
         MAGNET(car ->
-                car.withMagnet(car.magnet().map(fitted -> new Magnet(plus(fitted.downforceG(), 10), fitted.xMm()))));
+                car.withMagnet(car.magnet().map(fitted -> new Magnet(plus(fitted.downforceG(), 10), fitted.xMm())))),
+        /** Volt of supply. */
+        VOLT(UnaryOperator.identity(), power -> power.withSupplyV(power.supplyV() + 1)),
+        /** Ohm in the braking circuit. */
+        BRAKE(
+                UnaryOperator.identity(),
+                power -> power.withBrakeOhm(power.brakeOhm().orElse(0) + 1));
 
         private final UnaryOperator<SetUp> more;
+        private final UnaryOperator<Power> fed;
 
         What(UnaryOperator<SetUp> more) {
+            this(more, UnaryOperator.identity());
+        }
+
+        What(UnaryOperator<SetUp> more, UnaryOperator<Power> fed) {
             this.more = more;
+            this.fed = fed;
+        }
+
+        private boolean applies(SetUp car, Track track) {
+            return switch (this) {
+                case MAGNET -> car.magnet().isPresent();
+                case BRAKE -> track.power().brakeOhm().isPresent();
+                default -> true;
+            };
+        }
+
+        /** The track with one more of it. */
+        public Track more(Track track) {
+            return track.withPower(fed.apply(track.power()));
         }
 
         /** The car with one more of it. */
@@ -78,14 +104,21 @@ public record Sensitivity(What what, double lapS, Interval intervalS) {
         ChangeForecaster forecaster = new ChangeForecaster(track.cells(lane), track.surface());
         List<Sensitivity> found = new ArrayList<>();
         for (What what : What.values()) {
-            boolean applies = what != What.MAGNET || car.magnet().isPresent();
-            if (applies) {
-                Possible.of(() -> forecaster.forecast(car, what::more, settings))
+            if (what.applies(car, track)) {
+                Possible.of(() -> forecaster(what, forecaster, track, lane).forecast(car, what::more, settings))
                         .flatMap(forecast -> of(what, forecast))
                         .ifPresent(found::add);
             }
         }
         return found;
+    }
+
+    /** Where the track is fed otherwise, one that drives it both ways. */
+    private static ChangeForecaster forecaster(What what, ChangeForecaster plain, Track track, Lane lane) {
+        Track after = what.more(track);
+        return after.equals(track)
+                ? plain
+                : new ChangeForecaster(track.cells(lane), after.cells(lane), track.surface());
     }
 
     private static Optional<Sensitivity> of(What what, ChangeForecast forecast) {

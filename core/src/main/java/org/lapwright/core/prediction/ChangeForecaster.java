@@ -20,12 +20,21 @@ import org.lapwright.core.units.Interval;
 public final class ChangeForecaster {
     private static final int FEWEST = 2;
 
-    private final LapSolver solver;
+    private final LapSolver solverBefore;
+    private final LapSolver solverAfter;
     private final Surface surface;
 
-    /** A forecaster for a lane on a surface. */
+    /** A forecaster for changes of a car that runs on a lane on a surface. */
     public ChangeForecaster(LaneCells lane, Surface surface) {
-        solver = new LapSolver(lane);
+        solverBefore = new LapSolver(lane);
+        solverAfter = solverBefore;
+        this.surface = surface;
+    }
+
+    /** A forecaster where the lane changes too, as by another voltage. */
+    public ChangeForecaster(LaneCells before, LaneCells after, Surface surface) {
+        solverBefore = new LapSolver(before);
+        solverAfter = new LapSolver(after);
         this.surface = surface;
     }
 
@@ -56,8 +65,10 @@ public final class ChangeForecaster {
      * @throws IllegalArgumentException if the change cannot be made to the car as written, or hardly any car drawn makes sense
      */
     public ChangeForecast forecast(SetUp before, UnaryOperator<SetUp> change, LapForecaster.Settings settings) {
-        double[] written = new double[2];
-        solver.lapTimes(List.of(resolved(before), resolved(change.apply(before))), 0, 2, written);
+        double[] written = {
+            laps(solverBefore, List.of(resolved(before)))[0],
+            laps(solverAfter, List.of(resolved(change.apply(before))))[0]
+        };
         SetUpDoubt doubt = new SetUpDoubt(before);
         if (doubt.doubtful().isEmpty()) {
             double difference = written[1] - written[0];
@@ -72,8 +83,8 @@ public final class ChangeForecaster {
                 .drawn();
         return gathered(
                 written,
-                laps(pairs.stream().map(Pair::before).toList()),
-                laps(pairs.stream().map(Pair::after).toList()),
+                laps(solverBefore, pairs.stream().map(Pair::before).toList()),
+                laps(solverAfter, pairs.stream().map(Pair::after).toList()),
                 settings.level());
     }
 
@@ -81,7 +92,7 @@ public final class ChangeForecaster {
         return ResolvedCar.of(car, surface);
     }
 
-    private double[] laps(List<ResolvedCar> cars) {
+    private static double[] laps(LapSolver solver, List<ResolvedCar> cars) {
         double[] lapS = new double[cars.size()];
         solver.lapTimes(cars, 0, lapS.length, lapS);
         return lapS;

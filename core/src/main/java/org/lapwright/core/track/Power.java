@@ -30,6 +30,16 @@ public record Power(
 
     private static final int MOST_TAPS = 100;
 
+    /** The same at another voltage. */
+    public Power withSupplyV(double volts) {
+        return new Power(volts, sourceOhm, railOhmPerM, tapsAt, brakeOhm);
+    }
+
+    /** The same with another braking circuit. */
+    public Power withBrakeOhm(double ohm) {
+        return new Power(supplyV, sourceOhm, railOhmPerM, tapsAt, OptionalDouble.of(ohm));
+    }
+
     /** Checks the numbers and puts the taps in order. */
     public Power {
         supplyV = SUPPLY.check(supplyV);

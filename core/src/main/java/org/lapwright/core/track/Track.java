@@ -70,6 +70,11 @@ public record Track(String name, Surface surface, List<Lane> lanes, Power power,
                                 String.join(", ", lanes.stream().map(Lane::name).toList()))));
     }
 
+    /** The same track fed in another way. */
+    public Track withPower(Power other) {
+        return new Track(name, surface, lanes, other, layout, gates);
+    }
+
     /** Which way a lane goes round. */
     public LanePath path(Lane lane) {
         return new LanePath(lanes.indexOf(lane), lane.offsetM());

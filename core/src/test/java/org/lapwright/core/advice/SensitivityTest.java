@@ -32,9 +32,9 @@ final class SensitivityTest {
                     new Piece.Straight(1500, 0),
                     new Piece.Turn(300, 180, true, 0, 0))));
 
-    private static double lapS(SetUp car) {
-        return new LapSolver(TRACK.cells(TRACK.lanes().get(0)))
-                .solve(ResolvedCar.of(car, TRACK.surface()))
+    private static double lapS(SetUp car, Track track) {
+        return new LapSolver(track.cells(track.lanes().get(0)))
+                .solve(ResolvedCar.of(car, track.surface()))
                 .lapS();
     }
 
@@ -47,8 +47,10 @@ final class SensitivityTest {
         SetUp car = SampleCar.setUp();
         assertThat(all(car))
                 .hasSize(What.values().length)
-                .allSatisfy(found ->
-                        assertThat(found.lapS()).isCloseTo(lapS(found.what().more(car)) - lapS(car), within(1e-9)));
+                .allSatisfy(found -> assertThat(found.lapS())
+                        .isCloseTo(
+                                lapS(found.what().more(car), found.what().more(TRACK)) - lapS(car, TRACK),
+                                within(1e-9)));
     }
 
     @Test
@@ -62,6 +64,22 @@ final class SensitivityTest {
     void withoutAMagnetThereIsNoneToTellOf() {
         assertThat(all(SampleCar.setUp().withMagnet(java.util.Optional.empty())))
                 .noneMatch(found -> found.what() == What.MAGNET);
+    }
+
+    @Test
+    void aVoltMoreHelpsWhereTheMotorIsTheLimit() {
+        Track weak = TRACK.withPower(TRACK.power().withSupplyV(5));
+        LapForecaster.Settings settings = new LapForecaster.Settings(0.9, 40, 1);
+        List<Sensitivity> found =
+                Sensitivity.of(SampleCar.setUp(), weak, weak.lanes().get(0), settings);
+        assertThat(of(found, What.VOLT).lapS()).isNegative();
+        assertThat(of(found, What.BRAKE).lapS()).isNotNegative();
+        // Where only the tyres are, it does nothing.
+        assertThat(of(all(SampleCar.setUp()), What.VOLT).lapS()).isZero();
+        Track free = TRACK.withPower(new Power(12, 0.6, 0.08, List.of(0.0), OptionalDouble.empty()));
+        assertThat(Sensitivity.of(SampleCar.setUp(), free, free.lanes().get(0), settings))
+                .noneMatch(one -> one.what() == What.BRAKE)
+                .anyMatch(one -> one.what() == What.VOLT);
     }
 
     private static Sensitivity of(List<Sensitivity> found, What what) {

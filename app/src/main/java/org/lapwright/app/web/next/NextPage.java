@@ -168,6 +168,8 @@ public record NextPage(
             case AXLE_GEAR -> "axle gear one tooth more";
             case TRACK_WIDTH -> "1 mm wider track";
             case MAGNET -> "magnet pulls 10 g more";
+            case VOLT -> "supply one volt more";
+            case BRAKE -> "braking circuit one ohm more";
         };
     }
 
