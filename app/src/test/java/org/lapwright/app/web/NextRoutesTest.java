@@ -3,6 +3,8 @@ package org.lapwright.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -32,6 +34,32 @@ class NextRoutesTest {
             Matcher words = Pattern.compile("<h2>([^<]*)</h2>").matcher(page);
             assertThat(words.find()).isTrue();
             assertThat(form.body()).contains("<p class=\"headline\">" + words.group(1) + "</p>", "Faster by");
+        }
+    }
+
+    /** One tap: what the card says is the change that the run is about, and its plan is long enough for the laps it names. */
+    @Test
+    void oneTapStartsTheRunThatWouldProveIt() {
+        try (Stage stage = new Stage().withBench()) {
+            Visitor visitor = new Visitor(stage);
+            String page = visitor.get("/next?car=plain&track=Shed+loop").body();
+            Matcher form = Pattern.compile("action=\"/run\">(.*?)</form>", Pattern.DOTALL)
+                    .matcher(page);
+            assertThat(form.find()).isTrue();
+            Map<String, String> fields = new HashMap<>();
+            Pattern.compile("name=\"([^\"]*)\" value=\"([^\"]*)\"")
+                    .matcher(form.group(1))
+                    .results()
+                    .forEach(field -> fields.put(field.group(1), field.group(2)));
+            Matcher laps = Pattern.compile("about (\\d+) laps prove it").matcher(page);
+            assertThat(laps.find()).isTrue();
+            assertThat(fields.get("plan")).startsWith("ABBA x ");
+            assertThat(4 * Integer.parseInt(fields.get("plan").substring(7)))
+                    .isGreaterThanOrEqualTo(Integer.parseInt(laps.group(1)));
+            assertThat(visitor.post("/run", fields).statusCode()).isEqualTo(303);
+            assertThat(visitor.get("/run").body())
+                    .contains("Run 1 of 4, without the change")
+                    .contains(fields.get("change").substring(0, 10));
         }
     }
 

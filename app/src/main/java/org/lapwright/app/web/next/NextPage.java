@@ -238,11 +238,8 @@ public record NextPage(
 
     /** Two runs without it, two with it, in the order in which a drift of the evening cancels. */
     private static String plan(OptionalInt lapsToProve) {
-        if (lapsToProve.isEmpty()) {
-            return "";
-        }
-        int each = (lapsToProve.getAsInt() + RUNS - 1) / RUNS;
-        return "ABBA x " + Math.max(FEWEST_LAPS, Math.min(MOST_LAPS, each));
+        int each = (lapsToProve.orElse(Integer.MAX_VALUE - RUNS) + RUNS - 1) / RUNS;
+        return each > MOST_LAPS ? "" : "ABBA x " + Math.max(FEWEST_LAPS, each);
     }
 
     private static double tenths(double value) {
