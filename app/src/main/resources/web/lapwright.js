@@ -146,22 +146,9 @@
   slider.addEventListener('input', show);
 })();
 
-// Track editor: while somebody types, only what comes out otherwise is drawn anew. A track of two hundred pieces has some
-// two thousand fields, which the general way of this page takes long to collect on a phone.
+// Brings what is shown up to date and leaves alone what is the same, so that the focus stays where it is.
 (function () {
   'use strict';
-
-  var PAUSE_MS = 100;
-  var timer = 0;
-  var asked = null;
-
-  function drop() {
-    window.clearTimeout(timer);
-    if (asked) {
-      asked.abort();
-      asked = null;
-    }
-  }
 
   function liken(old, fresh) {
     if (old.isEqualNode(fresh)) {
@@ -188,6 +175,26 @@
     Array.from(old.childNodes).forEach(function (child, i) { liken(child, children[i]); });
   }
 
+  window.lapwright = { liken: liken };
+})();
+
+// Track editor: while somebody types, only what comes out otherwise is drawn anew. A track of two hundred pieces has some
+// two thousand fields, which the general way of this page takes long to collect on a phone.
+(function () {
+  'use strict';
+
+  var PAUSE_MS = 100;
+  var timer = 0;
+  var asked = null;
+
+  function drop() {
+    window.clearTimeout(timer);
+    if (asked) {
+      asked.abort();
+      asked = null;
+    }
+  }
+
   function redraw(form) {
     var sum = document.getElementById('sum');
     var body = new URLSearchParams(new FormData(form));
@@ -206,7 +213,7 @@
     }).then(function (text) {
       var fresh = document.createRange().createContextualFragment(text).getElementById('sum');
       if (sum.isConnected && fresh) {
-        liken(sum, fresh);
+        window.lapwright.liken(sum, fresh);
         form.dispatchEvent(new CustomEvent('redrawn', { bubbles: true }));
       }
     }).catch(function (fault) {
@@ -309,12 +316,80 @@
     link.textContent = words;
   }
 
-  function refresh() {
+  // How the drive stands comes by itself as long as the page is looked at; else, or when that fails, the page asks.
+  var stream = null;
+  var asking = false;
+  var away = false;
+
+  function show(text) {
+    var fresh = document.createRange().createContextualFragment(text).getElementById('now');
     var now = document.getElementById('now');
-    if (now && window.htmx) {
-      window.htmx.trigger(now, 'lapped');
+    if (fresh && now && fresh.dataset.seen.split('-')[0] === run.dataset.drive) {
+      window.lapwright.liken(now, fresh);
+      lapped();
+    } else {
+      window.location.reload();
     }
   }
+
+  function ask() {
+    if (asking || live()) {
+      return;
+    }
+    asking = true;
+    window.fetch('/run').then(function (answer) {
+      return answer.text();
+    }).then(function (text) {
+      asking = false;
+      unreached(false);
+      show(text);
+    }).catch(function () {
+      asking = false;
+      unreached(true);
+    });
+  }
+
+  function live() {
+    return stream !== null && stream.readyState === window.EventSource.OPEN;
+  }
+
+  function unreached(so) {
+    if (so !== away && waiting().length === 0) {
+      tell(so ? 'The program does not answer. What is shown is how it was; this page tries again by itself.' : '');
+    }
+    away = so;
+  }
+
+  function follow() {
+    if (document.hidden || !window.EventSource || (stream && stream.readyState !== window.EventSource.CLOSED)) {
+      return;
+    }
+    stream = new window.EventSource('/run/stream?seen=' + document.getElementById('now').dataset.seen);
+    stream.onopen = function () { unreached(false); };
+    stream.addEventListener('now', function (event) { show(event.data); });
+    stream.addEventListener('over', function () { window.location.reload(); });
+  }
+
+  // A browser has few connections to one address: a page that nobody looks at must not hold one.
+  function looked() {
+    if (document.hidden && stream) {
+      stream.close();
+      stream = null;
+    }
+    follow();
+  }
+  document.addEventListener('visibilitychange', looked);
+  window.addEventListener('pagehide', function () {
+    if (stream) {
+      stream.close();
+      stream = null;
+    }
+  });
+  window.addEventListener('pageshow', follow);
+  window.setInterval(function () {
+    follow();
+    ask();
+  }, 2000);
 
   function send() {
     var passes = waiting();
@@ -330,7 +405,7 @@
       if (answer.ok) {
         shelve(waiting().slice(passes.length));
         tell('');
-        refresh();
+        ask();
       } else if (answer.status === 422) {
         shelve(waiting().slice(passes.length));
         tell('This drive takes no more laps. Open Run again.');
@@ -371,17 +446,25 @@
   });
   window.setInterval(send, 2000);
 
-  // A new lap is told once, to ears that asked for it and to screen readers.
+  // A new lap is told once, to ears that asked for it and to screen readers; those get a moment between two, and the newest.
+  var TELL_MS = 4000;
   var last = '';
-  document.addEventListener('htmx:afterSwap', function () {
+  var toldAt = 0;
+  var timer = 0;
+
+  function lapped() {
     var shown = document.querySelector('.run-laps li');
     var words = shown ? shown.textContent.trim().replace(/\s+/g, ' ') : '';
     if (words && words !== last) {
       last = words;
-      document.getElementById('heard').textContent = 'Lap ' + words;
+      window.clearTimeout(timer);
+      timer = window.setTimeout(function () {
+        toldAt = Date.now();
+        document.getElementById('heard').textContent = 'Lap ' + last;
+      }, Math.max(0, toldAt + TELL_MS - Date.now()));
       if (document.getElementById('speak').checked && window.speechSynthesis) {
         window.speechSynthesis.speak(new window.SpeechSynthesisUtterance(words.replace(/^\d+ /, '').replace(' s', '')));
       }
     }
-  });
+  }
 })();

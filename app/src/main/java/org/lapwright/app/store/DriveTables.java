@@ -2,6 +2,7 @@ package org.lapwright.app.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -10,8 +11,10 @@ import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.DriveEvent.Passed;
 import org.lapwright.app.usecase.DriveStore.DriveEvent.Pressed;
+import org.lapwright.app.usecase.DriveStore.Mark;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.DriveStore.Press;
+import org.lapwright.app.usecase.DriveStore.Written;
 import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.laps.pass.PassClock;
 import org.lapwright.core.laps.pass.PassStamp;
@@ -75,29 +78,60 @@ final class DriveTables {
                 .findOne();
     }
 
-    Drive add(long id, List<DriveEvent> events, long at) {
+    Mark mark() {
+        return handle.createQuery("SELECT (SELECT COALESCE(MAX(id), 0) FROM drive) AS drive,"
+                        + " (SELECT COALESCE(MAX(id), 0) FROM drive_event) AS event")
+                .map((row, context) -> new Mark(row.getLong("drive"), row.getLong("event")))
+                .one();
+    }
+
+    /** Whether there is such a drive and it is not over: known without reading all that happened in it. */
+    boolean goesOn(long id) {
+        return handle.createQuery("SELECT COUNT(*) FROM drive WHERE id = :id AND NOT EXISTS ("
+                                + "SELECT 1 FROM drive_event WHERE drive_id = :id AND request IS NOT NULL"
+                                + " AND kind IN ('kept', 'dropped'))")
+                        .bind("id", id)
+                        .mapTo(Integer.class)
+                        .one()
+                > 0;
+    }
+
+    Written add(long id, List<DriveEvent> events, long at) {
+        Mark before = mark();
+        List<DriveEvent> fresh = new ArrayList<>();
+        List<DriveEvent> batched = new ArrayList<>();
         PreparedBatch passes = handle.prepareBatch(ADD_PASS);
         for (DriveEvent event : events) {
             if (event instanceof Passed passed) {
                 bind(passes, passed.pass()).bind("drive", id).bind("at", at).add();
+                batched.add(event);
             } else if (event instanceof Pressed pressed) {
                 // What came before it has to stand before it.
-                flush(passes);
-                handle.createUpdate(ADD_PRESS)
+                flush(passes, batched, fresh);
+                int added = handle.createUpdate(ADD_PRESS)
                         .bind("drive", id)
                         .bind("kind", pressed.press().code())
                         .bind("request", pressed.requestKey())
                         .bind("at", at)
                         .execute();
+                if (added > 0) {
+                    fresh.add(event);
+                }
             }
         }
-        flush(passes);
-        return numbered(id).orElseThrow();
+        flush(passes, batched, fresh);
+        return new Written(before, fresh, mark());
     }
 
-    private static void flush(PreparedBatch passes) {
-        if (passes.size() > 0) {
-            passes.execute();
+    private static void flush(PreparedBatch passes, List<DriveEvent> batched, List<DriveEvent> fresh) {
+        if (!batched.isEmpty()) {
+            int[] added = passes.execute();
+            for (int i = 0; i < added.length; i++) {
+                if (added[i] > 0) {
+                    fresh.add(batched.get(i));
+                }
+            }
+            batched.clear();
         }
     }
 

@@ -12,7 +12,9 @@ import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.DriveEvent.Passed;
 import org.lapwright.app.usecase.DriveStore.DriveEvent.Pressed;
+import org.lapwright.app.usecase.DriveStore.Mark;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
+import org.lapwright.app.usecase.DriveStore.Written;
 
 /** The drives of a {@link MemoryGarage}. */
 final class MemoryDrives {
@@ -43,16 +45,22 @@ final class MemoryDrives {
         return id < 1 || id > drives.size() ? Optional.empty() : Optional.of(drives.get((int) id - 1));
     }
 
-    Drive add(Drive drive, List<DriveEvent> events) {
-        List<DriveEvent> all = new ArrayList<>(drive.events());
+    Mark mark() {
+        return new Mark(drives.size(), taken.size());
+    }
+
+    Written add(Drive drive, List<DriveEvent> events) {
+        Mark before = mark();
+        List<DriveEvent> fresh = new ArrayList<>();
         for (DriveEvent event : events) {
             if (taken.add(key(drive.id(), event))) {
-                all.add(event);
+                fresh.add(event);
             }
         }
-        Drive now = new Drive(drive.id(), drive.fixed(), drive.startedAt(), all);
-        drives.set((int) drive.id() - 1, now);
-        return now;
+        List<DriveEvent> all = new ArrayList<>(drive.events());
+        all.addAll(fresh);
+        drives.set((int) drive.id() - 1, new Drive(drive.id(), drive.fixed(), drive.startedAt(), all));
+        return new Written(before, fresh, mark());
     }
 
     private static Object key(long drive, DriveEvent event) {

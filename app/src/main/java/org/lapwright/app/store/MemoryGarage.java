@@ -258,10 +258,16 @@ public final class MemoryGarage implements GarageStore {
     }
 
     @Override
-    public synchronized Drive happened(long drive, List<DriveEvent> events, Instant at) {
+    public synchronized Written happened(long drive, List<DriveEvent> events, Instant at) {
         requireOpen();
         List<DriveEvent> checked = events.stream().map(Intake::checked).toList();
         return drives.add(Intake.requireGoesOn(drive, drives.numbered(drive), checked), checked);
+    }
+
+    @Override
+    public synchronized Mark mark() {
+        requireOpen();
+        return drives.mark();
     }
 
     @Override

@@ -191,14 +191,21 @@ public final class SqliteGarage implements GarageStore {
     }
 
     @Override
-    public Drive happened(long drive, List<DriveEvent> events, Instant at) {
+    public Written happened(long drive, List<DriveEvent> events, Instant at) {
         List<DriveEvent> checked = events.stream().map(Intake::checked).toList();
         long micros = Intake.micros(at);
         return writing.inTransaction(handle -> {
             DriveTables drives = new DriveTables(handle);
-            Intake.requireGoesOn(drive, drives.numbered(drive), checked);
+            if (!drives.goesOn(drive)) {
+                Intake.requireGoesOn(drive, drives.numbered(drive), checked);
+            }
             return drives.add(drive, checked, micros);
         });
+    }
+
+    @Override
+    public Mark mark() {
+        return reading.inTransaction(handle -> new DriveTables(handle).mark());
     }
 
     @Override

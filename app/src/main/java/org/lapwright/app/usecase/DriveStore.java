@@ -21,13 +21,38 @@ public interface DriveStore {
      *
      * @throws IllegalArgumentException if there is no such drive, or it is over
      */
-    Drive happened(long drive, List<DriveEvent> events, Instant at);
+    Written happened(long drive, List<DriveEvent> events, Instant at);
+
+    /** How far the record reaches; whoever follows a drive sees by it whether somebody else wrote. */
+    Mark mark();
 
     /** The drive begun last, if it is not over. */
     Optional<Drive> open();
 
     /** A drive by its number. */
     Optional<Drive> drive(long id);
+
+    /**
+     * How far the record of all drives reaches. It only grows, and survives a restart.
+     *
+     * @param drive number of the newest drive; 0 before the first
+     * @param event number of what happened last; 0 before the first
+     */
+    record Mark(long drive, long event) {}
+
+    /**
+     * What became of a batch.
+     *
+     * @param before how far the record reached before it
+     * @param fresh what was not there already, in the order in which it came
+     * @param after how far it reaches now
+     */
+    record Written(Mark before, List<DriveEvent> fresh, Mark after) {
+        /** Copies the list. */
+        public Written {
+            fresh = List.copyOf(fresh);
+        }
+    }
 
     /** Something that happened. */
     sealed interface DriveEvent {

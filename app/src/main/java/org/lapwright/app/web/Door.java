@@ -28,6 +28,9 @@ import org.lapwright.app.files.photo.Photo;
 final class Door implements Filter {
     static final long MOST_BYTES = 10_000_000;
 
+    /** Where pages are told how a drive stands. */
+    static final String RUN_STREAM = "/run/stream";
+
     /** Where a photo is sent, which may be longer than anything else. */
     static final String PHOTO = "/bench/photo";
 

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.TrackFile;
-import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.DriveStore.Press;
@@ -17,8 +16,11 @@ import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.app.usecase.run.Standing;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.run.RunPage;
+import org.lapwright.app.web.run.RunStream;
+import org.lapwright.app.web.run.RunStream.Shown;
 import org.lapwright.app.web.run.StartPage;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.app.web.view.Shell.Tab;
@@ -29,21 +31,34 @@ import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.TrialSettings;
 
 /** Laps while they come in: begin, time, press, keep; and the door through which gates send their passes. */
-final class RunRoutes {
+final class RunRoutes implements AutoCloseable {
     private static final int MOST_PASSES = 5000;
 
     private final DriveLive driveLive;
     private final OwnGarage garage;
     private final Pages pages;
+    private final RunStream stream;
 
     RunRoutes(UseCases useCases, Pages pages) {
         this.driveLive = useCases.bench().driveLive();
         this.garage = useCases.physics().garage();
         this.pages = pages;
+        this.stream = new RunStream(this::shown);
+        driveLive.watch(stream::changed);
+    }
+
+    /** Tells pages how the drive stands. */
+    RunStream stream() {
+        return stream;
+    }
+
+    @Override
+    public void close() {
+        stream.close();
     }
 
     void show(Context context) {
-        Optional<Drive> open = driveLive.open();
+        Optional<Standing> open = driveLive.open();
         if (open.isPresent()) {
             showDrive(context, open.get());
             return;
@@ -109,7 +124,7 @@ final class RunRoutes {
                 .orElseThrow(
                         () -> new Problem(422, "There is no such button.", "Open Run again. Nothing was changed."));
         String key = Forms.key(fields.text("key")) + "-" + press.code();
-        Drive drive = driveLive
+        Standing drive = driveLive
                 .drive(id)
                 .orElseThrow(() -> new Problem(404, "There is no such drive.", "Open Run again. Nothing was changed."));
         try {
@@ -184,12 +199,11 @@ final class RunRoutes {
         try {
             Batch batch = Json.read(context.bodyAsBytes(), Batch.class);
             List<DriveEvent> events = events(batch);
-            Drive drive = Optional.ofNullable(batch.drive())
-                    .flatMap(driveLive::drive)
-                    .or(driveLive::open)
+            long drive = Optional.ofNullable(batch.drive())
+                    .or(() -> driveLive.open().map(Standing::id))
                     .orElseThrow(() -> new IllegalArgumentException("no drive is on; begin one under Run"));
-            Drive now = driveLive.happened(drive.id(), events);
-            context.contentType("application/json").result(Json.write(new Taken(now.id(), events.size())));
+            driveLive.happened(drive, events);
+            context.contentType("application/json").result(Json.write(new Taken(drive, events.size())));
         } catch (IllegalArgumentException wrong) {
             throw new Problem(422, "The passes were not taken.", wrong.getMessage() + ".");
         }
@@ -213,12 +227,21 @@ final class RunRoutes {
         return events;
     }
 
-    private void showDrive(Context context, Drive drive) {
+    private void showDrive(Context context, Standing drive) {
+        pages.show(context, "run/run.jte", page(drive));
+    }
+
+    private RunPage page(Standing drive) {
         TrialSettings settings = TrialSettings.DEFAULT.withPlan(drive.fixed().plan());
-        pages.show(
-                context,
-                "run/run.jte",
-                RunPage.of(shell("Run"), drive, driveLive.verdict(drive), settings, Forms.freshKey()));
+        return RunPage.of(shell("Run"), drive, driveLive.verdict(drive), settings);
+    }
+
+    /** How the drive stands, as the stream brings it to the pages. */
+    private Shown shown() {
+        return driveLive
+                .open()
+                .map(drive -> new Shown(drive.name(), pages.text("run/now.jte", page(drive))))
+                .orElse(Shown.NOTHING);
     }
 
     private void showStart(Context context, StartPage.Typed typed, String problem) {

@@ -17,9 +17,11 @@ import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.eclipse.jetty.ee10.servlet.FilterHolder;
+import org.eclipse.jetty.ee10.servlet.ServletHolder;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.app.web.run.RunStreamServlet;
 
 /** The web app on this machine. */
 public final class WebApp implements AutoCloseable {
@@ -35,11 +37,13 @@ public final class WebApp implements AutoCloseable {
     private final Pages pages = new Pages(assets.paths());
     private final Answers answers = new Answers(pages);
     private final UseCases useCases;
+    private final RunRoutes run;
     private final Javalin server;
 
     /** The app that answers by {@code useCases}; {@link #start} opens it. */
     public WebApp(UseCases useCases) {
         this.useCases = useCases;
+        this.run = new RunRoutes(useCases, pages);
         QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
         this.server = Javalin.create(this::configure);
     }
@@ -67,6 +71,7 @@ public final class WebApp implements AutoCloseable {
 
     @Override
     public void close() {
+        run.close();
         server.stop();
     }
 
@@ -88,8 +93,10 @@ public final class WebApp implements AutoCloseable {
         config.jetty.threadPool = threads;
         config.jetty.modifyHttpConfiguration(WebApp::tighten);
         config.jetty.modifyServer(jetty -> jetty.setErrorHandler(new Unreadable(answers)));
-        config.jetty.modifyServletContextHandler(handler ->
-                handler.addFilter(new FilterHolder(new Door(answers)), "/*", EnumSet.of(DispatcherType.REQUEST)));
+        config.jetty.modifyServletContextHandler(handler -> {
+            handler.addFilter(new FilterHolder(new Door(answers)), "/*", EnumSet.of(DispatcherType.REQUEST));
+            handler.addServlet(new ServletHolder(new RunStreamServlet(run.stream())), Door.RUN_STREAM);
+        });
         route(config.routes);
         routeProblems(config.routes);
         config.router.javaLangErrorHandler((response, error) -> {
@@ -122,7 +129,6 @@ public final class WebApp implements AutoCloseable {
         routes.post("/example/remove", kept::removeExample);
         routes.post("/example/bring-back", kept::bringExampleBack);
         routeBench(routes);
-        RunRoutes run = new RunRoutes(useCases, pages);
         routes.get("/run", run::show);
         routes.post("/run", run::begin);
         routes.post("/run/press", run::press);

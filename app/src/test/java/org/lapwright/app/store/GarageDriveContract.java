@@ -10,8 +10,10 @@ import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.DriveEvent.Passed;
 import org.lapwright.app.usecase.DriveStore.DriveEvent.Pressed;
+import org.lapwright.app.usecase.DriveStore.Mark;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.DriveStore.Press;
+import org.lapwright.app.usecase.DriveStore.Written;
 import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.laps.pass.PassClock;
 import org.lapwright.core.laps.pass.PassStamp;
@@ -46,7 +48,12 @@ abstract class GarageDriveContract extends GarageStepContract {
         assertThat(begun.startedAt()).isEqualTo(MONDAY);
         List<DriveEvent> events =
                 List.of(pass(0), pass(1), press(Press.CAME_OFF, "off"), pass(2), press(Press.NEXT_RUN, "n"));
-        Drive now = store.happened(begun.id(), events, MONDAY);
+        Mark before = store.mark();
+        Written written = store.happened(begun.id(), events, MONDAY);
+        assertThat(written.fresh()).isEqualTo(events);
+        assertThat(written.before()).isEqualTo(before);
+        assertThat(written.after()).isEqualTo(store.mark()).isNotEqualTo(before);
+        Drive now = store.open().orElseThrow();
         assertThat(now.events()).isEqualTo(events);
         assertThat(store.open()).contains(now);
         assertThat(store.drive(begun.id())).contains(now);
@@ -57,9 +64,11 @@ abstract class GarageDriveContract extends GarageStepContract {
         Drive begun = store.begin(FIXED, "begin", MONDAY);
         assertThat(store.begin(FIXED, "begin", MONDAY)).isEqualTo(begun);
         store.happened(begun.id(), List.of(pass(0), press(Press.CAME_OFF, "off")), MONDAY);
-        Drive now =
-                store.happened(begun.id(), List.of(pass(0), pass(1), press(Press.CAME_OFF, "off"), pass(1)), MONDAY);
-        assertThat(now.events()).containsExactly(pass(0), press(Press.CAME_OFF, "off"), pass(1));
+        List<DriveEvent> again = List.of(pass(0), pass(1), press(Press.CAME_OFF, "off"), pass(1));
+        assertThat(store.happened(begun.id(), again, MONDAY).fresh()).containsExactly(pass(1));
+        assertThat(store.happened(begun.id(), again, MONDAY).fresh()).isEmpty();
+        assertThat(store.drive(begun.id()).orElseThrow().events())
+                .containsExactly(pass(0), press(Press.CAME_OFF, "off"), pass(1));
     }
 
     @Test

@@ -17,7 +17,7 @@ import org.lapwright.app.usecase.DriveStore.DriveEvent.Passed;
 /** Passes that were acknowledged before a kill -9 during a drive are there afterwards, once, and the drive goes on. */
 @Timeout(value = 300, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class SqlitePassKillTest {
-    private static final int KILLS = 25;
+    private static final int KILLS = 50;
 
     @TempDir
     Path folder;

@@ -142,11 +142,16 @@ final class FakeGarage implements GarageStore {
     }
 
     @Override
-    public Drive happened(long drive, List<DriveEvent> events, Instant at) {
+    public Written happened(long drive, List<DriveEvent> events, Instant at) {
         if (!failure.isEmpty()) {
             throw new StoreException(failure);
         }
         return garage.happened(drive, events, at);
+    }
+
+    @Override
+    public Mark mark() {
+        return garage.mark();
     }
 
     @Override

@@ -3,11 +3,15 @@ package org.lapwright.app.usecase.run;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
 import org.lapwright.app.usecase.DriveStore;
-import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
+import org.lapwright.app.usecase.DriveStore.Mark;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.DriveStore.Press;
+import org.lapwright.app.usecase.DriveStore.Written;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KeptComparison;
@@ -26,6 +30,17 @@ public final class DriveLive {
     private final KeepComparison keepComparison;
     private final KnownDriver knownDriver;
     private final Clock clock;
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+
+    /** Held while the record and what is known of it are changed together. */
+    private final Object lock = new Object();
+
+    private Optional<Following> followed = Optional.empty();
+
+    /** The last verdict: most passes of a full track are of other lanes and change nothing of it. */
+    private final AtomicReference<@Nullable Judged> judged = new AtomicReference<>();
+
+    private record Judged(Session session, TrialSettings settings, Verdict verdict) {}
 
     /** Drives kept in {@code store}. */
     public DriveLive(
@@ -41,19 +56,36 @@ public final class DriveLive {
         this.clock = clock;
     }
 
+    /** Has {@code listener} told, on the thread of whoever caused it, whenever a drive stands otherwise than before. */
+    public void watch(Runnable listener) {
+        listeners.add(listener);
+    }
+
     /** The drive that is on, if there is one. */
-    public Optional<Drive> open() {
-        return store.open();
+    public Optional<Standing> open() {
+        synchronized (lock) {
+            Mark mark = store.mark();
+            if (followed.filter(known -> known.mark().equals(mark)).isEmpty()) {
+                followed = store.open().map(drive -> new Following(drive, mark));
+            }
+            return followed.map(Following::standing).filter(standing -> !standing.over());
+        }
     }
 
     /** A drive by its number. */
-    public Optional<Drive> drive(long id) {
-        return store.drive(id);
+    public Optional<Standing> drive(long id) {
+        Optional<Standing> open = open().filter(standing -> standing.id() == id);
+        if (open.isPresent()) {
+            return open;
+        }
+        Mark mark = store.mark();
+        return store.drive(id).map(drive -> new Following(drive, mark).standing());
     }
 
     /** Begins a drive; when this returns it is on disk. */
-    public Drive begin(NewDrive drive, String requestKey) {
-        return store.begin(drive, requestKey, clock.instant());
+    public void begin(NewDrive drive, String requestKey) {
+        store.begin(drive, requestKey, clock.instant());
+        tell();
     }
 
     /**
@@ -61,14 +93,33 @@ public final class DriveLive {
      *
      * @throws IllegalArgumentException if there is no such drive, or it is over
      */
-    public Drive happened(long drive, List<DriveEvent> events) {
-        return store.happened(drive, events, clock.instant());
+    public void happened(long drive, List<DriveEvent> events) {
+        synchronized (lock) {
+            Written written = store.happened(drive, events, clock.instant());
+            followed =
+                    followed.filter(known -> known.id() == drive && known.mark().equals(written.before()));
+            followed.ifPresent(known -> known.take(written.fresh(), written.after()));
+        }
+        tell();
+    }
+
+    private void tell() {
+        listeners.forEach(Runnable::run);
     }
 
     /** The verdict so far; empty until both sides have laps. */
-    public Optional<Verdict> verdict(Drive drive) {
-        Progress progress = Progress.of(drive);
-        return progress.comparable().map(session -> judgeChange.judge(session, settings(drive, progress)));
+    public Optional<Verdict> verdict(Standing drive) {
+        return drive.progress().comparable().map(session -> {
+            TrialSettings settings = settings(drive);
+            Judged last = judged.get();
+            if (last == null
+                    || !last.session().equals(session)
+                    || !last.settings().equals(settings)) {
+                last = new Judged(session, settings, judgeChange.judge(session, settings));
+                judged.set(last);
+            }
+            return last.verdict();
+        });
     }
 
     /**
@@ -76,13 +127,13 @@ public final class DriveLive {
      *
      * @throws IllegalArgumentException if one side has no laps yet
      */
-    public SavedComparison keep(Drive drive, String requestKey) {
-        Progress progress = Progress.of(drive);
-        Session session = progress.comparable()
+    public SavedComparison keep(Standing drive, String requestKey) {
+        Session session = drive.progress()
+                .comparable()
                 .orElseThrow(
                         () -> new IllegalArgumentException("both before and after need laps before this can be kept"));
         NewDrive fixed = drive.fixed();
-        TrialSettings settings = settings(drive, progress);
+        TrialSettings settings = settings(drive);
         Verdict verdict = judgeChange.judge(session, settings);
         KeptComparison kept = new KeptComparison(
                 fixed.car(),
@@ -99,10 +150,10 @@ public final class DriveLive {
         return saved;
     }
 
-    private TrialSettings settings(Drive drive, Progress progress) {
+    private TrialSettings settings(Standing drive) {
         return TrialSettings.DEFAULT
                 .withPlan(drive.fixed().plan())
                 .withPrior(knownDriver.prior())
-                .withHandTimed(progress.handTimed());
+                .withHandTimed(drive.progress().handTimed());
     }
 }

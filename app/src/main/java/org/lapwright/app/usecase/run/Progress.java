@@ -2,7 +2,6 @@ package org.lapwright.app.usecase.run;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
@@ -17,6 +16,7 @@ import org.lapwright.core.trial.session.Side;
  * @param lapOpen whether a lap is under way
  * @param lastS last lap, s, a warm-up lap too; empty before the first of the run
  * @param handTimed whether a thumb timed it
+ * @param presses how many buttons were pressed so far
  */
 public record Progress(
         Session session,
@@ -25,14 +25,8 @@ public record Progress(
         int lapsLeft,
         boolean lapOpen,
         OptionalDouble lastS,
-        boolean handTimed) {
-    /** How far a drive has come. */
-    public static Progress of(Drive drive) {
-        Reckoning reckoning = new Reckoning(drive.fixed());
-        drive.events().forEach(reckoning::take);
-        return reckoning.progress();
-    }
-
+        boolean handTimed,
+        int presses) {
     /** The runs that have laps, if there are some on both sides: what can be judged. */
     public Optional<Session> comparable() {
         Session driven = new Session(session.runs().stream()

@@ -32,6 +32,7 @@ final class Reckoning {
     private List<TimedLap> laps = new ArrayList<>();
     private List<Overrule> words = new ArrayList<>();
     private int warmUp;
+    private int presses;
     private boolean cameOff;
     private boolean handTimed;
     private OptionalDouble lastS = OptionalDouble.empty();
@@ -72,6 +73,7 @@ final class Reckoning {
     }
 
     private void press(Press press) {
+        presses++;
         if (press == Press.CAME_OFF) {
             cameOff = true;
         } else if (press == Press.NEXT_RUN && done.size() < plan.order().size() - 1) {
@@ -99,6 +101,7 @@ final class Reckoning {
                 plan.lapsPerRun() - laps.size(),
                 counter.isOpen(),
                 lastS,
-                handTimed);
+                handTimed,
+                presses);
     }
 }

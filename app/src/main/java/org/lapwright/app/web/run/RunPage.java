@@ -3,12 +3,12 @@ package org.lapwright.app.web.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.LapInWords;
 import org.lapwright.app.usecase.VerdictInWords;
 import org.lapwright.app.usecase.run.Progress;
+import org.lapwright.app.usecase.run.Standing;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.core.laps.Lap;
 import org.lapwright.core.laps.Sorting;
@@ -26,6 +26,7 @@ import org.lapwright.core.trial.session.TrialSettings;
  *
  * @param shell around it
  * @param id number of the drive
+ * @param seen the state that is shown, by its name
  * @param fixed what was fixed before it
  * @param todo what to do now, one line
  * @param last last lap, big; a dash before the first
@@ -37,11 +38,12 @@ import org.lapwright.core.trial.session.TrialSettings;
  * @param runDone whether the car can be made ready for the next run
  * @param done whether the plan is driven
  * @param laps of this run, the newest first
- * @param key made up once for what is pressed here
+ * @param key for what is pressed on this state: two people who press one button on one state press it once
  */
 public record RunPage(
         Shell shell,
         long id,
+        String seen,
         NewDrive fixed,
         String todo,
         String last,
@@ -79,8 +81,8 @@ public record RunPage(
     public record LapRow(int number, String time, String kind) {}
 
     /** The page of a drive. */
-    public static RunPage of(Shell shell, Drive drive, Optional<Verdict> verdict, TrialSettings settings, String key) {
-        Progress progress = Progress.of(drive);
+    public static RunPage of(Shell shell, Standing drive, Optional<Verdict> verdict, TrialSettings settings) {
+        Progress progress = drive.progress();
         RunPlan plan = drive.fixed().plan();
         boolean done = progress.isDone(plan);
         List<TimedRun> ofSide = new ArrayList<>();
@@ -95,6 +97,7 @@ public record RunPage(
         return new RunPage(
                 shell,
                 drive.id(),
+                drive.name(),
                 drive.fixed(),
                 todo(progress, plan, done),
                 progress.lastS().isPresent() ? Figures.fixed(progress.lastS().getAsDouble(), 3) : Figures.NONE,
@@ -109,7 +112,7 @@ public record RunPage(
                 progress.isRunDone(),
                 done,
                 rows(laps),
-                key);
+                "drive" + drive.name());
     }
 
     private static String todo(Progress progress, RunPlan plan, boolean done) {
