@@ -51,8 +51,13 @@ public final class GarageFiller {
         }
     }
 
-    /** Comparison number i. */
+    /** Comparison number i, of one of 30 cars. */
     static KeptComparison comparison(int i) {
+        return comparison(i, 30);
+    }
+
+    /** Comparison number i, of one of so many cars. */
+    static KeptComparison comparison(int i, int cars) {
         Random random = new Random(i);
         List<DrivenRun> runs = new ArrayList<>();
         for (int run = 0; run < 6; run++) {
@@ -60,7 +65,7 @@ public final class GarageFiller {
             runs.add(new DrivenRun(run % 2 == 0 ? Side.BEFORE : Side.AFTER, TimedRun.of(laps)));
         }
         return new KeptComparison(
-                "car " + i % 30,
+                "car " + i % cars,
                 "track",
                 "red",
                 "driver",
