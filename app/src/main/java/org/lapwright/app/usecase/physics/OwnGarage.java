@@ -1,6 +1,7 @@
 package org.lapwright.app.usecase.physics;
 
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.usecase.FileStore;
@@ -18,14 +19,20 @@ public final class OwnGarage {
         this.clock = clock;
     }
 
-    /** Cars with numbers, by name. */
+    /** Cars with numbers, by name: numbers in a name by their size. */
     public List<KeptFile> cars() {
-        return store.files(Kind.CAR);
+        return byName(Kind.CAR);
     }
 
-    /** Tracks that are drawn, by name. */
+    /** Tracks that are drawn, by name: numbers in a name by their size. */
     public List<KeptFile> tracks() {
-        return store.files(Kind.TRACK);
+        return byName(Kind.TRACK);
+    }
+
+    private List<KeptFile> byName(Kind kind) {
+        return store.files(kind).stream()
+                .sorted(Comparator.comparing(KeptFile::name, NaturalOrder.OF_NAMES))
+                .toList();
     }
 
     /** A car's file. */
