@@ -23,26 +23,13 @@ import org.lapwright.core.car.change.TyreChange;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.track.Lane;
-import org.lapwright.core.track.Piece;
-import org.lapwright.core.track.PieceLayout;
-import org.lapwright.core.track.Power;
-import org.lapwright.core.track.Surface;
 import org.lapwright.core.track.Track;
 import org.lapwright.core.units.Reading;
 
 /** The best set-up against brute force over a coarse grid of the same changes, driven here by themselves. */
 class BestSetUpTest {
     private static final int MOST = 12_000;
-    private static final Track TRACK = new Track(
-            "loop",
-            new Surface(1, true),
-            List.of(new Lane("left", 50), new Lane("right", -50)),
-            new Power(12, 0.6, 0.08, List.of(0.0), OptionalDouble.of(0.2)),
-            new PieceLayout(List.of(
-                    new Piece.Straight(1500, 0),
-                    new Piece.Turn(300, 180, true, 0, 0),
-                    new Piece.Straight(1500, 0),
-                    new Piece.Turn(300, 180, true, 0, 0))));
+    private static final Track TRACK = SampleTrack.OVAL;
     private static final List<Course> LEFT =
             List.of(new Course(TRACK, TRACK.lanes().get(0)));
     private static final List<Course> BOTH = Course.all(TRACK);

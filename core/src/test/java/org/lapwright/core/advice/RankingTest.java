@@ -31,26 +31,13 @@ import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.Limit;
 import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.track.Lane;
-import org.lapwright.core.track.Piece;
-import org.lapwright.core.track.PieceLayout;
-import org.lapwright.core.track.Power;
-import org.lapwright.core.track.Surface;
 import org.lapwright.core.track.Track;
 import org.lapwright.core.units.Reading;
 
 /** The ranking against brute force, and rules of thumb of the trade as sanity checks (common practice, no source). */
 final class RankingTest {
     private static final int DRAWS = 40;
-    private static final Track TRACK = new Track(
-            "loop",
-            new Surface(1, true),
-            List.of(new Lane("left", 50), new Lane("right", -50)),
-            new Power(12, 0.6, 0.08, List.of(0.0), OptionalDouble.of(0.2)),
-            new PieceLayout(List.of(
-                    new Piece.Straight(1500, 0),
-                    new Piece.Turn(300, 180, true, 0, 0),
-                    new Piece.Straight(1500, 0),
-                    new Piece.Turn(300, 180, true, 0, 0))));
+    private static final Track TRACK = SampleTrack.OVAL;
     private static final Lane LEFT = TRACK.lanes().get(0);
 
     /** Grip known to 5 %, weight to half a gram; no magnet. */

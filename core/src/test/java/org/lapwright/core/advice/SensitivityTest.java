@@ -12,25 +12,12 @@ import org.lapwright.core.car.change.SampleCar;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.prediction.LapForecaster;
-import org.lapwright.core.track.Lane;
-import org.lapwright.core.track.Piece;
-import org.lapwright.core.track.PieceLayout;
 import org.lapwright.core.track.Power;
-import org.lapwright.core.track.Surface;
 import org.lapwright.core.track.Track;
 
 /** What one more of something does, against the lap solved twice; the signs are those of physics and of the trade. */
 final class SensitivityTest {
-    private static final Track TRACK = new Track(
-            "loop",
-            new Surface(1, true),
-            List.of(new Lane("left", 50)),
-            new Power(12, 0.6, 0.08, List.of(0.0), OptionalDouble.of(0.2)),
-            new PieceLayout(List.of(
-                    new Piece.Straight(1500, 0),
-                    new Piece.Turn(300, 180, true, 0, 0),
-                    new Piece.Straight(1500, 0),
-                    new Piece.Turn(300, 180, true, 0, 0))));
+    private static final Track TRACK = SampleTrack.OVAL;
 
     private static double lapS(SetUp car, Track track) {
         return new LapSolver(track.cells(track.lanes().get(0)))
