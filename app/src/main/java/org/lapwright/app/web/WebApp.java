@@ -141,6 +141,7 @@ public final class WebApp implements AutoCloseable {
         routes.get("/next/best", best::show);
         routes.post("/next/best", best::begin);
         routes.post("/next/best/end", best::end);
+        routes.get("/next/even", new EvenRoutes(useCases, pages)::show);
         routes.get("/words", words::all);
         routes.get("/words/{word}", words::one);
         routes.get("/track", track::show);

@@ -59,6 +59,7 @@ class AccessibilityTest {
             "/next?car=magnet&track=Shed+loop",
             "/next/learned?car=Greenshank&track=Shed+loop",
             "/next/score",
+            "/next/even?track=Shed+loop&first=magnet&second=plain",
             "/next/best",
             "/bench/change?name=magnet&kind=ballast-added",
             "/bench/compare?name=magnet&with=plain");

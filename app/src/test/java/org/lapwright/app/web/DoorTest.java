@@ -33,6 +33,7 @@ class DoorTest {
             "/next",
             "/next/learned?car=Greenshank&track=Shed+loop",
             "/next/score",
+            "/next/even",
             "/next/best",
             "/bench/compare?name=plain",
             "/kept",
