@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 import org.lapwright.core.advice.BestSetUp;
 import org.lapwright.core.advice.BestSetUp.Found;
 import org.lapwright.core.advice.BestSteps;
@@ -84,15 +85,17 @@ public final class FindBestSetUp {
      */
     public Answer answer(Question question, Progress progress) {
         AtomicInteger[] done = {new AtomicInteger(), new AtomicInteger()};
-        List<Found> found = Arrays.stream(new int[] {0, 1})
+        List<Supplier<Found>> searches = Arrays.stream(new int[] {0, 1})
                 .parallel()
-                .mapToObj(k -> new BestSetUp(question.car(), question.courses(), question.shelf(), question.bounds())
+                .mapToObj(k -> attempt(() -> new BestSetUp(
+                                question.car(), question.courses(), question.shelf(), question.bounds())
                         .search(predictions / SEARCHES, 1 + (long) SEEDS_APART * k, (count, lapS) -> {
                             done[k].set(count);
                             int all = done[0].get() + done[1].get();
                             return progress.goesOn(Math.min(1, (double) all / predictions));
-                        }))
+                        })))
                 .toList();
+        List<Found> found = searches.stream().map(Supplier::get).toList();
         Found best = found.stream()
                 .min(Comparator.comparingDouble(Found::lapS)
                         .thenComparingInt(each -> each.changes().size()))
@@ -107,6 +110,18 @@ public final class FindBestSetUp {
                 steps,
                 words(question.car(), steps),
                 found.stream().mapToInt(Found::predictions).sum());
+    }
+
+    /** What came of a search, to be told on the thread that asked: a refusal would come from another one in other words. */
+    private static Supplier<Found> attempt(Supplier<Found> search) {
+        try {
+            Found found = search.get();
+            return () -> found;
+        } catch (IllegalArgumentException refused) {
+            return () -> {
+                throw refused;
+            };
+        }
     }
 
     private static List<String> words(Build car, List<BestSteps.Step> steps) {
