@@ -42,28 +42,14 @@
 
   // No answer: say so where the eye is, and that nothing is lost.
   function unreachable() {
-    var notices = document.getElementById('notices');
-    if (notices) {
-      var words = document.createElement('p');
-      words.className = 'notice';
-      words.setAttribute('role', 'alert');
-      words.textContent = 'The program does not answer. Your laps are still in the boxes. Start it again, then press the button again.';
-      notices.replaceChildren(words);
-    }
+    window.lapwright.notice('The program does not answer. Your laps are still in the boxes. Start it again, then press the button again.');
   }
   document.addEventListener('htmx:sendError', unreachable);
   document.addEventListener('htmx:timeout', unreachable);
   document.addEventListener('htmx:responseError', function (event) {
-    var notices = document.getElementById('notices');
-    if (notices) {
-      var words = document.createElement('p');
-      words.className = 'notice';
-      words.setAttribute('role', 'alert');
-      words.textContent = event.detail.xhr.status === 413
-        ? 'That is more than fits: at most 10 MB at a time. Nothing was changed.'
-        : 'The program could not do that. Your laps are still in the boxes.';
-      notices.replaceChildren(words);
-    }
+    window.lapwright.notice(event.detail.xhr.status === 413
+      ? 'That is more than fits: at most 10 MB at a time. Nothing was changed.'
+      : 'The program could not do that. Your laps are still in the boxes.');
   });
 })();
 
@@ -175,7 +161,19 @@
     Array.from(old.childNodes).forEach(function (child, i) { liken(child, children[i]); });
   }
 
-  window.lapwright = { liken: liken };
+  // Says something where the eye is.
+  function notice(text) {
+    var notices = document.getElementById('notices');
+    if (notices) {
+      var words = document.createElement('p');
+      words.className = 'notice';
+      words.setAttribute('role', 'alert');
+      words.textContent = text;
+      notices.replaceChildren(words);
+    }
+  }
+
+  window.lapwright = { liken: liken, notice: notice };
 })();
 
 // Track editor: while somebody types, only what comes out otherwise is drawn anew. A track of two hundred pieces has some
@@ -217,13 +215,8 @@
         form.dispatchEvent(new CustomEvent('redrawn', { bubbles: true }));
       }
     }).catch(function (fault) {
-      var notices = document.getElementById('notices');
-      if (fault.name !== 'AbortError' && notices) {
-        var words = document.createElement('p');
-        words.className = 'notice';
-        words.setAttribute('role', 'alert');
-        words.textContent = 'The drawing could not be brought up to date. What you typed is still here; it is drawn again with the next change.';
-        notices.replaceChildren(words);
+      if (fault.name !== 'AbortError') {
+        window.lapwright.notice('The drawing could not be brought up to date. What you typed is still here; it is drawn again with the next change.');
       }
     });
   }

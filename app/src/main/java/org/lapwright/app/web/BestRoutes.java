@@ -2,8 +2,6 @@ package org.lapwright.app.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +13,7 @@ import org.lapwright.app.usecase.advice.BestSetUpSearches;
 import org.lapwright.app.usecase.advice.BestSetUpSearches.State;
 import org.lapwright.app.usecase.advice.FindBestSetUp;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.next.BestPage;
 import org.lapwright.app.web.next.BestPage.Search;
@@ -42,10 +41,8 @@ final class BestRoutes {
     }
 
     void show(Context context) {
-        Typed typed =
-                typed(name -> Optional.ofNullable(context.queryParam(name)).orElse(""));
-        OptionalLong job =
-                Forms.number(Optional.ofNullable(context.queryParam("job")).orElse(""));
+        Typed typed = typed(name -> Forms.asked(context, name));
+        OptionalLong job = Forms.number(Forms.asked(context, "job"));
         if (job.isEmpty()) {
             show(context, typed, List.of(), Optional.empty());
             return;
@@ -104,26 +101,27 @@ final class BestRoutes {
 
     private static OptionalDouble number(
             org.lapwright.app.web.track.Typed numbers, String text, NumberKey key, String label) {
-        if (text.isBlank()) {
-            return OptionalDouble.empty();
-        }
-        double value = numbers.number(text, key, label);
+        double value = numbers.number(text, key, label, Double.NaN);
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     private void show(Context context, Typed typed, List<String> problems, Optional<Search> search) {
-        List<String> cars = garage.cars().stream().map(KeptFile::name).toList();
-        List<String> tracks = garage.tracks().stream().map(KeptFile::name).toList();
         pages.show(
                 context,
                 "next/best.jte",
-                new BestPage(pages.shell("Best set-up", Tab.NEXT), cars, tracks, typed, problems, search));
+                new BestPage(
+                        pages.shell("Best set-up", Tab.NEXT),
+                        names(garage.cars()),
+                        names(garage.tracks()),
+                        typed,
+                        problems,
+                        search));
     }
 
     private Typed typed(UnaryOperator<String> field) {
         return new Typed(
-                chosen(field.apply("car"), garage.cars()),
-                chosen(field.apply("track"), garage.tracks()),
+                Forms.chosen(field.apply("car"), names(garage.cars()), 0),
+                Forms.chosen(field.apply("track"), names(garage.tracks()), 0),
                 field.apply("lane").strip(),
                 field.apply("least_mass"),
                 field.apply("most_mass"),
@@ -131,24 +129,20 @@ final class BestRoutes {
                 field.apply("no_magnet").equals("yes"));
     }
 
-    private static String chosen(String asked, List<KeptFile> files) {
-        return asked.isBlank() ? files.stream().map(KeptFile::name).findFirst().orElse("") : asked.strip();
+    private static List<String> names(List<KeptFile> files) {
+        return files.stream().map(KeptFile::name).toList();
     }
 
     private static String address(Typed typed, long job) {
         return "/next/best?job=%d&car=%s&track=%s&lane=%s&least_mass=%s&most_mass=%s&most_width=%s&no_magnet=%s"
                 .formatted(
                         job,
-                        encoded(typed.car()),
-                        encoded(typed.track()),
-                        encoded(typed.lane()),
-                        encoded(typed.leastMass()),
-                        encoded(typed.mostMass()),
-                        encoded(typed.mostWidth()),
+                        BenchPage.encoded(typed.car()),
+                        BenchPage.encoded(typed.track()),
+                        BenchPage.encoded(typed.lane()),
+                        BenchPage.encoded(typed.leastMass()),
+                        BenchPage.encoded(typed.mostMass()),
+                        BenchPage.encoded(typed.mostWidth()),
                         typed.noMagnet() ? "yes" : "");
-    }
-
-    private static String encoded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 }

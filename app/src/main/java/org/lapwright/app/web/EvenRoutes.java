@@ -35,7 +35,7 @@ final class EvenRoutes {
         List<String> cars = garage.cars().stream().map(KeptFile::name).toList();
         List<String> tracks = garage.tracks().stream().map(KeptFile::name).toList();
         Typed typed = new Typed(
-                asked(context, "track", tracks, 0),
+                Forms.chosen(Forms.asked(context, "track"), tracks, 0),
                 rival(context, "first", cars, 0),
                 rival(context, "second", cars, 1));
         List<String> problems = new ArrayList<>();
@@ -93,20 +93,8 @@ final class EvenRoutes {
 
     private static Rival rival(Context context, String name, List<String> cars, int place) {
         return new Rival(
-                asked(context, name, cars, place),
-                text(context, name + "_lane").strip(),
-                text(context, name + "_held").strip());
-    }
-
-    private static String asked(Context context, String name, List<String> names, int place) {
-        String asked = text(context, name).strip();
-        if (!asked.isEmpty()) {
-            return asked;
-        }
-        return names.isEmpty() ? "" : names.get(Math.min(place, names.size() - 1));
-    }
-
-    private static String text(Context context, String name) {
-        return Optional.ofNullable(context.queryParam(name)).orElse("");
+                Forms.chosen(Forms.asked(context, name), cars, place),
+                Forms.asked(context, name + "_lane").strip(),
+                Forms.asked(context, name + "_held").strip());
     }
 }

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.security.SecureRandom;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -45,8 +46,7 @@ final class Forms {
     }
 
     private static Handler about(String parameter, Handler page, Handler list) {
-        return context ->
-                (Optional.ofNullable(context.queryParam(parameter)).orElse("").isBlank() ? list : page).handle(context);
+        return context -> (asked(context, parameter).isBlank() ? list : page).handle(context);
     }
 
     /** A key that nobody has used. */
@@ -59,6 +59,19 @@ final class Forms {
     /** The key that was sent, or a fresh one. */
     static String key(String sent) {
         return sent.isBlank() ? freshKey() : sent;
+    }
+
+    /** What the address says under a name; empty when it says nothing. */
+    static String asked(Context context, String name) {
+        return Optional.ofNullable(context.queryParam(name)).orElse("");
+    }
+
+    /** The one asked for, or else the one at a place of the list, or its last: the page is of use at once. */
+    static String chosen(String asked, List<String> names, int place) {
+        if (!asked.isBlank()) {
+            return asked.strip();
+        }
+        return names.isEmpty() ? "" : names.get(Math.min(place, names.size() - 1));
     }
 
     /** A number that the page itself put into the form; empty when it is none. */

@@ -4,6 +4,8 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.lapwright.app.files.garage.PieceBoxFile;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.StoreException;
@@ -46,13 +48,13 @@ final class KitRoutes {
         if (wish.equals("keep")) {
             keep(context, form);
         } else {
-            show(context, form.pressed(wish, unlisted(form)), List.of(), "");
+            show(context, form.pressed(wish, () -> unlisted(form)), List.of(), "");
         }
     }
 
     private void keep(Context context, KitForm form) {
         Typed typed = new Typed();
-        var box = form.read(typed);
+        Optional<PieceBox> box = form.read(typed);
         if (box.isEmpty()) {
             context.status(422);
             show(context, form, typed.faults(), "Not saved yet.");
@@ -78,10 +80,7 @@ final class KitRoutes {
 
     /** Sizes that lie in the owner's tracks and that the list lacks. */
     private List<PieceKind> unlisted(KitForm form) {
-        List<PieceKind> known = new ArrayList<>();
-        Typed quietly = new Typed();
-        form.kinds()
-                .forEach(kind -> new KitForm(List.of(kind)).read(quietly).ifPresent(box -> known.addAll(box.kinds())));
+        List<PieceKind> known = new ArrayList<>(form.understood());
         List<PieceKind> unlisted = new ArrayList<>();
         garage.tracks().stream()
                 .filter(file -> !file.example())
@@ -90,7 +89,7 @@ final class KitRoutes {
                 .flatMap(file -> ((PieceLayout) file.track().layout()).pieces().stream())
                 .filter(piece -> known.stream().noneMatch(kind -> kind.holds(piece)))
                 .forEach(piece -> {
-                    PieceKind kind = new PieceKind("", piece, java.util.OptionalInt.empty());
+                    PieceKind kind = new PieceKind("", piece, OptionalInt.empty());
                     known.add(kind);
                     unlisted.add(kind);
                 });

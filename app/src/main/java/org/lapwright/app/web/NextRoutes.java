@@ -36,8 +36,8 @@ final class NextRoutes {
     void show(Context context) {
         List<String> cars = garage.cars().stream().map(KeptFile::name).toList();
         List<String> tracks = garage.tracks().stream().map(KeptFile::name).toList();
-        String car = chosen(context, "car", cars);
-        String track = chosen(context, "track", tracks);
+        String car = Forms.chosen(Forms.asked(context, "car"), cars, 0);
+        String track = Forms.chosen(Forms.asked(context, "track"), tracks, 0);
         Shell shell = pages.shell("What to try next", Tab.NEXT);
         pages.show(context, "next/next.jte", page(shell, cars, car, tracks, track));
     }
@@ -77,8 +77,8 @@ final class NextRoutes {
     void learned(Context context) {
         List<String> cars = garage.cars().stream().map(KeptFile::name).toList();
         List<String> tracks = garage.tracks().stream().map(KeptFile::name).toList();
-        String car = chosen(context, "car", cars);
-        String track = chosen(context, "track", tracks);
+        String car = Forms.chosen(Forms.asked(context, "car"), cars, 0);
+        String track = Forms.chosen(Forms.asked(context, "track"), tracks, 0);
         Shell shell = pages.shell("What the laps tell of the car", Tab.NEXT);
         NextPage.Choice choice = new NextPage.Choice(cars, car, tracks, track);
         pages.show(context, "next/learned.jte", learnedPage(shell, choice));
@@ -108,12 +108,5 @@ final class NextRoutes {
 
     private static String unreadable(String track) {
         return "The track “%s” cannot be read; Track says why.".formatted(track);
-    }
-
-    /** The one asked for, or the first: the page is of use at once. */
-    private static String chosen(Context context, String name, List<String> names) {
-        return Optional.ofNullable(context.queryParam(name))
-                .filter(asked -> !asked.isBlank())
-                .orElseGet(() -> names.stream().findFirst().orElse(""));
     }
 }

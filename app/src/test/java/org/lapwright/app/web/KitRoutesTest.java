@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -94,6 +96,24 @@ class KitRoutesTest {
         assertThat(offered).contains("In your tracks, not on the list", "value=\"take-1\"");
         assertThat(press(twoKinds(), "take-1").body()).contains("3 · ");
         assertThat(visitor.get("/track/pieces").body()).contains("11 · Turn").doesNotContain("349");
+    }
+
+    /** A kind that cannot be understood yet must not make those after it strangers to the list. */
+    @Test
+    void aFaultInOneKindLeavesTheOthersKnown() {
+        String offered = press(twoKinds(), "take-1").body();
+        Matcher first = Pattern.compile("aria-label=\"Add ([^\"]*)\"")
+                .matcher(press(twoKinds(), "look").body());
+        assertThat(first.find()).isTrue();
+        assertThat(offered).doesNotContain("aria-label=\"Add " + first.group(1) + "\"");
+        Map<String, String> wrong = twoKinds();
+        wrong.put("length-1", "long");
+        Matcher fields = Pattern.compile("name=\"((?:kind|length|radius|angle|bank)-3)\" value=\"([^\"]*)\"")
+                .matcher(offered);
+        while (fields.find()) {
+            wrong.put(fields.group(1), fields.group(2));
+        }
+        assertThat(press(wrong, "look").body()).doesNotContain("aria-label=\"Add " + first.group(1) + "\"");
     }
 
     @Test

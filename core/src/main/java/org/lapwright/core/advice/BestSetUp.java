@@ -17,9 +17,6 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.CMAESOptimizer;
 import org.hipparchus.random.Well19937c;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
-import org.lapwright.core.dynamics.LapSolver;
-import org.lapwright.core.dynamics.ResolvedCar;
-import org.lapwright.core.track.Surface;
 
 /**
  * The fastest set-up that can be made of a car with what is adjustable on it and with the parts on the shelf, for one lane, all
@@ -45,8 +42,7 @@ public final class BestSetUp {
     private final Build car;
     private final Bounds bounds;
     private final List<Knob> knobs;
-    private final List<LapSolver> solvers = new ArrayList<>();
-    private final List<Course> courses;
+    private final CourseLaps courseLaps;
     private final Map<List<Integer>, Double> known = new HashMap<>();
     private final int[] scales;
     private final int[] rest;
@@ -70,9 +66,8 @@ public final class BestSetUp {
             throw new IllegalArgumentException("there is no lane to make a set-up for; give at least one");
         }
         this.car = car;
-        this.courses = List.copyOf(courses);
         this.bounds = bounds;
-        courses.forEach(course -> solvers.add(new LapSolver(course.track().cells(course.lane()))));
+        courseLaps = new CourseLaps(List.copyOf(courses));
         knobs = Knobs.of(car, shelf);
         scales = knobs.stream()
                 .flatMap(knob -> knob.scales().stream())
@@ -177,7 +172,7 @@ public final class BestSetUp {
                 MOST_ITERATIONS, 0, true, 0, 0, new Well19937c(seed), false, new SimpleValueChecker(-1, STILL));
         try {
             optimiser.optimize(
-                    new MaxEval(Math.max(1, most / courses.size())),
+                    new MaxEval(Math.max(1, most / courseLaps.count())),
                     new ObjectiveFunction(point -> lapS(marks(point))),
                     GoalType.MINIMIZE,
                     new InitialGuess(start),
@@ -278,7 +273,7 @@ public final class BestSetUp {
         if (before != null) {
             return before;
         }
-        double lapS = Possible.of(() -> after(marks))
+        double lapS = Possible.of(() -> car.after(changes(marks)))
                 .filter(after -> bounds.allow(after.setUp()))
                 .map(this::mean)
                 .orElse(NEVER);
@@ -293,28 +288,9 @@ public final class BestSetUp {
         return lapS;
     }
 
-    private Build after(int[] marks) {
-        Build build = car;
-        for (Change change : changes(marks)) {
-            build = change.apply(build);
-        }
-        return build;
-    }
-
     private double mean(Build build) {
-        double sum = 0;
-        for (int i = 0; i < solvers.size(); i++) {
-            LapSolver solver = solvers.get(i);
-            Surface surface = courses.get(i).track().surface();
-            Optional<ResolvedCar> resolved = Possible.of(() -> ResolvedCar.of(build.setUp(), surface));
-            if (resolved.isEmpty()) {
-                return NEVER;
-            }
-            double[] lapS = new double[1];
-            solver.lapTimes(List.of(resolved.get()), 0, 1, lapS);
-            predictions++;
-            sum += lapS[0];
-        }
-        return Double.isFinite(sum) ? sum / solvers.size() : NEVER;
+        Optional<Double> lapS = Possible.of(() -> courseLaps.meanS(build.setUp()));
+        predictions += lapS.isPresent() ? courseLaps.count() : 0;
+        return lapS.filter(Double::isFinite).orElse(NEVER);
     }
 }

@@ -1,15 +1,11 @@
 package org.lapwright.core.advice;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
-import org.lapwright.core.doubt.SampledDoubt;
-import org.lapwright.core.dynamics.LapSolver;
-import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.track.Track;
 import org.lapwright.core.units.Interval;
 
@@ -19,18 +15,14 @@ import org.lapwright.core.units.Interval;
  * ease.
  */
 public final class BestSteps {
-    private static final double LEVEL = 0.9;
-
-    private final List<Course> courses;
-    private final List<LapSolver> solvers;
+    private final Track track;
+    private final CourseLaps courseLaps;
     private final List<SetUp> cars;
 
     private BestSteps(List<Course> courses, List<SetUp> cars) {
-        this.courses = courses;
+        this.track = courses.get(0).track();
         this.cars = cars;
-        solvers = courses.stream()
-                .map(course -> new LapSolver(course.track().cells(course.lane())))
-                .toList();
+        courseLaps = new CourseLaps(courses);
     }
 
     /**
@@ -95,7 +87,7 @@ public final class BestSteps {
             left.remove(change);
             done.add(change);
             now = change.apply(now);
-            double lapS = lap(now.setUp());
+            double lapS = courseLaps.meanS(now.setUp());
             steps.add(step(car, change, now, nowS - lapS, base, laps(done, car)));
             nowS = lapS;
         }
@@ -108,7 +100,8 @@ public final class BestSteps {
         for (Change change : left) {
             Optional<Build> after = Possible.of(() -> change.apply(now))
                     .filter(build -> bounds.allow(build.setUp()) || !bounds.allow(now.setUp()));
-            double gain = after.isPresent() ? nowS - lap(after.get().setUp()) : Double.NEGATIVE_INFINITY;
+            double gain =
+                    after.isPresent() ? nowS - courseLaps.meanS(after.get().setUp()) : Double.NEGATIVE_INFINITY;
             double minutes = Effort.of(change.kind()).minutes();
             // A step that only pays with a later one goes last, the quickest of them first.
             double worth = gain > 0 ? gain / minutes : gain * minutes;
@@ -121,25 +114,19 @@ public final class BestSteps {
     }
 
     private Step step(Build car, Change change, Build now, double gainS, double[] base, double[] after) {
-        double[] gains = new double[base.length];
-        int faster = 0;
-        for (int i = 0; i < gains.length; i++) {
-            gains[i] = base[i] - after[i];
-            faster += gains[i] > 0 ? 1 : 0;
+        double[] gainsS = new double[base.length];
+        for (int i = 0; i < gainsS.length; i++) {
+            gainsS[i] = base[i] - after[i];
         }
-        double[] finite = Arrays.stream(gains).filter(Double::isFinite).toArray();
-        Interval all = finite.length < 2
-                ? new Interval(gains[0], gains[0])
-                : SampledDoubt.of(finite).interval(LEVEL);
+        DrawnGains gains = DrawnGains.of(gainsS);
         Effort effort = Effort.of(change.kind());
-        Track track = courses.get(0).track();
         return new Step(
                 change,
                 now,
                 after[0],
                 gainS,
-                all,
-                (double) faster / gains.length,
+                gains.interval(),
+                gains.chance(),
                 effort.minutes(),
                 effort.reversible(),
                 Suggestion.Margins.of(
@@ -148,28 +135,10 @@ public final class BestSteps {
 
     /** The laps of all cars with some changes; where those make no sense of one, with them on the car as written. */
     private double[] laps(List<Change> changes, Build car) {
-        return cars.stream()
-                .mapToDouble(drawn ->
-                        lap(Possible.of(() -> apply(car.with(drawn), changes)).orElseGet(() -> apply(car, changes))))
-                .toArray();
-    }
-
-    private static SetUp apply(Build car, List<Change> changes) {
-        Build build = car;
-        for (Change change : changes) {
-            build = change.apply(build);
-        }
-        return build.setUp();
-    }
-
-    private double lap(SetUp car) {
-        double sum = 0;
-        double[] lapS = new double[1];
-        for (int i = 0; i < solvers.size(); i++) {
-            ResolvedCar resolved = ResolvedCar.of(car, courses.get(i).track().surface());
-            solvers.get(i).lapTimes(List.of(resolved), 0, 1, lapS);
-            sum += lapS[0];
-        }
-        return sum / solvers.size();
+        return courseLaps.meanS(cars.stream()
+                .map(drawn -> Possible.of(() -> car.with(drawn).after(changes))
+                        .orElseGet(() -> car.after(changes))
+                        .setUp())
+                .toList());
     }
 }

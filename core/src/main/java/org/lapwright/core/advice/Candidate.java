@@ -47,11 +47,7 @@ public record Candidate(List<Change> changes, double effortMin, boolean reversib
      * @throws IllegalArgumentException if it cannot be done to this car
      */
     public Build apply(Build before) {
-        Build car = before;
-        for (Change change : changes) {
-            car = change.apply(car);
-        }
-        return car;
+        return before.after(changes);
     }
 
     /** What is done, in one line. */

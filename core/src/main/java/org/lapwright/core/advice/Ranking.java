@@ -11,13 +11,11 @@ import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
 import org.lapwright.core.car.change.ChangeKind;
-import org.lapwright.core.doubt.SampledDoubt;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.Surface;
 import org.lapwright.core.track.Track;
-import org.lapwright.core.units.Interval;
 
 /**
  * Ranks candidates on one lane or the mean of several, all on the same cars drawn from what is known of the car (common random
@@ -28,7 +26,6 @@ import org.lapwright.core.units.Interval;
  * safe for use by several threads.
  */
 public final class Ranking {
-    private static final double LEVEL = 0.9;
     private static final int FIRST_DRAWS = 3;
     private static final int FEWEST_DRAWS = 8;
     private static final int FINALISTS = 24;
@@ -240,23 +237,16 @@ public final class Ranking {
     }
 
     private Suggestion suggestion(Build car, Entry entry) {
-        double[] gains = Arrays.stream(entry.gainS, 0, entry.driven)
-                .filter(Double::isFinite)
-                .toArray();
-        double faster = Arrays.stream(gains).filter(gain -> gain > 0).count();
-        double chance = faster / entry.driven;
-        Interval interval = gains.length < 2
-                ? new Interval(entry.gainS[0], entry.gainS[0])
-                : SampledDoubt.of(gains).interval(LEVEL);
+        DrawnGains gains = DrawnGains.of(Arrays.copyOf(entry.gainS, entry.driven));
         double gain = entry.mean();
         double minutes = entry.candidate.effortMin() + SETTLING_MIN;
         return new Suggestion(
                 entry.candidate,
                 entry.after,
                 gain,
-                interval,
-                chance,
+                gains.interval(),
+                gains.chance(),
                 Suggestion.Margins.of(car.setUp(), entry.after.setUp(), surface, supplyV),
-                MS * gain * (gain > 0 ? chance : 1) / minutes);
+                MS * gain * (gain > 0 ? gains.chance() : 1) / minutes);
     }
 }

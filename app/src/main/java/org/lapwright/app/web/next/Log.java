@@ -2,8 +2,6 @@ package org.lapwright.app.web.next;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.core.car.change.Change;
 import org.lapwright.core.units.Reading;
@@ -27,7 +25,7 @@ final class Log {
     }
 
     private static void add(StringBuilder address, String key, String value) {
-        address.append('&').append(key).append('=').append(URLEncoder.encode(value, StandardCharsets.UTF_8));
+        address.append('&').append(key).append('=').append(BenchPage.encoded(value));
     }
 
     private static String number(Reading reading) {

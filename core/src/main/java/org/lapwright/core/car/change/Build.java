@@ -32,6 +32,19 @@ public record Build(SetUp setUp, Trim trim) {
         return new Build(setUp, other);
     }
 
+    /**
+     * The car after some changes, in their order.
+     *
+     * @throws IllegalArgumentException if one of them cannot be done to what the others leave
+     */
+    public Build after(List<? extends Change> changes) {
+        Build build = this;
+        for (Change change : changes) {
+            build = change.apply(build);
+        }
+        return build;
+    }
+
     /** The ballast that can be moved or taken off: what a swapped part weighs more or less is none. */
     public List<Ballast> looseBallast() {
         return setUp.ballast().stream()

@@ -3,6 +3,7 @@ package org.lapwright.app.web.track.kit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.track.Typed;
 import org.lapwright.core.track.kit.PieceBox;
@@ -34,19 +35,22 @@ public record KitForm(List<KindFields> kinds) {
     }
 
     /** The form after a press, named as {@code drop-3}; one that makes no sense changes nothing. */
-    public KitForm pressed(String wish, List<PieceKind> unlisted) {
+    public KitForm pressed(String wish, Supplier<List<PieceKind>> unlisted) {
         String[] words = wish.split("-", 2);
         String what = words.length > 1 ? words[1] : "";
         int number = what.matches("\\d{1,3}") ? Integer.parseInt(what) : 0;
         return switch (words[0]) {
             case "add" -> with(KindFields.fresh(!what.equals("turn")));
-            case "take" ->
-                number >= 1 && number <= unlisted.size() ? with(KindFields.of(unlisted.get(number - 1))) : this;
+            case "take" -> taken(number, unlisted.get());
             case "drop" -> without(number);
             case "up" -> raised(number);
             case "usual" -> of(PieceBox.USUAL);
             default -> this;
         };
+    }
+
+    private KitForm taken(int number, List<PieceKind> unlisted) {
+        return number >= 1 && number <= unlisted.size() ? with(KindFields.of(unlisted.get(number - 1))) : this;
     }
 
     private KitForm with(KindFields more) {
@@ -71,6 +75,13 @@ public record KitForm(List<KindFields> kinds) {
             all.add(number - 2, all.remove(number - 1));
         }
         return new KitForm(all);
+    }
+
+    /** Those kinds that can be understood, whatever is wrong with the others. */
+    public List<PieceKind> understood() {
+        return kinds.stream()
+                .flatMap(kind -> kind.read(1, new Typed()).stream())
+                .toList();
     }
 
     /** The list, if all of it can be understood. */

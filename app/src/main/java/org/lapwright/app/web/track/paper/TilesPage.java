@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.lapwright.app.web.view.Shell;
-import org.lapwright.core.track.Lane;
 import org.lapwright.core.track.LanePlan;
 import org.lapwright.core.track.PlanPose;
 import org.lapwright.core.track.Track;
@@ -36,7 +35,6 @@ public record TilesPage(
     /** Scales on offer. */
     public static final List<Integer> SCALES = List.of(1, 2, 5, 10);
 
-    /** More sheets than anybody would glue. */
     private static final int MOST = 150;
 
     /** What a sheet carries up to its lines to cut along, mm of paper. */
@@ -51,6 +49,7 @@ public record TilesPage(
     private static final double STRIDE_MM = 2;
 
     private static final int MOST_ROWS = 26;
+    private static final int MOST_PLACES = 3000;
 
     /** Copies the lists. */
     public TilesPage {
@@ -128,27 +127,30 @@ public record TilesPage(
     /** What each scale would take, those left out that fit one sheet or take too many. */
     public static List<Choice> choices(Track track) {
         LanesSvg drawing = LanesSvg.of(track);
+        List<LanePlan> plans = plans(track);
         List<Choice> choices = new ArrayList<>();
         for (int scale : SCALES) {
-            Grid grid = Grid.of(drawing, scale);
-            if (fits(grid)) {
-                int sheets = passed(track, grid).size();
-                if (sheets > 1 && sheets <= MOST) {
-                    choices.add(new Choice(scale, sheets));
-                }
+            int sheets = passed(plans, Grid.of(drawing, scale)).size();
+            if (isOffered(sheets)) {
+                choices.add(new Choice(scale, sheets));
             }
         }
         return choices;
     }
 
+    /** More than one, and no more than anybody would glue. */
+    private static boolean isOffered(int sheets) {
+        return sheets > 1 && sheets <= MOST;
+    }
+
     /** The sheets of one of {@link #choices}, or nothing for any other scale. */
     public static Optional<TilesPage> of(Shell shell, Track track, int scale, String back) {
-        if (choices(track).stream().noneMatch(choice -> choice.scale() == scale)) {
-            return Optional.empty();
-        }
         LanesSvg drawing = LanesSvg.of(track);
         Grid grid = Grid.of(drawing, scale);
-        Set<Place> passed = passed(track, grid);
+        Set<Place> passed = passed(plans(track), grid);
+        if (!SCALES.contains(scale) || !isOffered(passed.size())) {
+            return Optional.empty();
+        }
         List<Sheet> sheets = new ArrayList<>();
         List<Frame> empty = new ArrayList<>();
         for (int row = 0; row < grid.rows(); row++) {
@@ -185,10 +187,6 @@ public record TilesPage(
         return LanesSvg.mm(WIDTH_MM * scale / 4);
     }
 
-    private static boolean fits(Grid grid) {
-        return grid.rows() <= MOST_ROWS && (long) grid.rows() * grid.columns() <= 20L * MOST;
-    }
-
     private static Sheet sheet(Grid grid, Place place, Set<Place> passed) {
         double left = grid.left(place);
         double top = grid.top(place);
@@ -215,10 +213,17 @@ public record TilesPage(
                 String.join(", ", beside));
     }
 
-    private static Set<Place> passed(Track track, Grid grid) {
+    private static List<LanePlan> plans(Track track) {
+        return track.lanes().stream().map(lane -> LanePlan.of(track, lane)).toList();
+    }
+
+    /** The places that a lane passes; none where there are more of them than letters, or more than can be looked through. */
+    private static Set<Place> passed(List<LanePlan> plans, Grid grid) {
         Set<Place> passed = new HashSet<>();
-        for (Lane lane : track.lanes()) {
-            LanePlan plan = LanePlan.of(track, lane);
+        if (grid.rows() > MOST_ROWS || (long) grid.rows() * grid.columns() > MOST_PLACES) {
+            return passed;
+        }
+        for (LanePlan plan : plans) {
             for (int edge = 0; edge < plan.cells(); edge++) {
                 pass(plan.at(edge), plan.at(edge + 1), grid, passed);
             }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,28 +16,12 @@ import org.lapwright.app.files.garage.Reference;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.web.view.AssetPaths;
 import org.lapwright.app.web.view.Shell;
-import org.lapwright.core.track.Lane;
-import org.lapwright.core.track.Piece;
-import org.lapwright.core.track.PieceLayout;
-import org.lapwright.core.track.Power;
-import org.lapwright.core.track.Surface;
 import org.lapwright.core.track.Track;
 
 /** The path grammar is that of SVG 2, 9.3; lengths along it are measured here by themselves. */
 class LanesSvgTest {
     private static final Pattern STEP = Pattern.compile("([MLA])([-\\d. ]+)");
     private static final Shell SHELL = new Shell("Test", Shell.Tab.TRACK, new AssetPaths("", "", "", ""));
-
-    private static Track oval(double straightMm, double radiusMm) {
-        Piece straight = new Piece.Straight(straightMm, 0);
-        Piece turn = new Piece.Turn(radiusMm, 180, true, 0, 0);
-        return new Track(
-                "Oval",
-                new Surface(1, false),
-                List.of(new Lane("in", 50), new Lane("out", -50)),
-                new Power(12, 0.5, 0.1, List.of(0.0), OptionalDouble.empty()),
-                new PieceLayout(List.of(straight, turn, straight, turn)));
-    }
 
     /** Chord c of an arc of radius r that is shorter than half a circle: 2 r asin(c / 2r). */
     private static double length(String d) {
@@ -66,7 +49,7 @@ class LanesSvgTest {
 
     @Test
     void theLanesOfAnOvalHaveTheirLength() {
-        LanesSvg drawing = LanesSvg.of(oval(1500, 400));
+        LanesSvg drawing = LanesSvg.of(Ovals.oval(1500, 400));
         assertThat(length(drawing.lanes().get(0).d())).isCloseTo(3000 + 2 * Math.PI * 350, within(0.1));
         assertThat(length(drawing.lanes().get(1).d())).isCloseTo(3000 + 2 * Math.PI * 450, within(0.1));
         // From −450 − 30 to 1950 + 30, and from −850 − 30 to 50 + 30, as lanes lie 50 mm beside the middle.
@@ -95,7 +78,7 @@ class LanesSvgTest {
     void theDrawingFitsThePage(
             @ForAll @DoubleRange(min = 10, max = 40_000) double straightMm,
             @ForAll @DoubleRange(min = 100, max = 15_000) double radiusMm) {
-        PrintPage page = PrintPage.of(SHELL, oval(straightMm, radiusMm));
+        PrintPage page = PrintPage.of(SHELL, Ovals.oval(straightMm, radiusMm));
         PrintPage.Plan plan = page.plan();
         int scale = Integer.parseInt(page.scale().substring(2));
         double width = Double.parseDouble(plan.width());
@@ -115,7 +98,7 @@ class LanesSvgTest {
     /** (x, y) goes to (−y, x) when turned by 90°, then is moved; all corners must land in the box. */
     @Test
     void whatIsTallStandsUprightAndWhatIsWideToo() {
-        PrintPage wide = PrintPage.of(SHELL, oval(8200, 400));
+        PrintPage wide = PrintPage.of(SHELL, Ovals.oval(8200, 400));
         assertThat(wide.plan().placed()).contains("rotate(90)");
         LanesSvg drawing = wide.plan().drawing();
         Matcher moved = Pattern.compile("translate\\(([-\\d.]+) ([-\\d.]+)\\)")
@@ -126,6 +109,6 @@ class LanesSvgTest {
         double[] box = {drawing.leftMm(), drawing.topMm()};
         assertThat(-(box[1] + drawing.heightMm()) + right).isCloseTo(0, within(0.02));
         assertThat(box[0] + down).isCloseTo(0, within(0.02));
-        assertThat(PrintPage.of(SHELL, oval(200, 400)).plan().placed()).doesNotContain("rotate");
+        assertThat(PrintPage.of(SHELL, Ovals.oval(200, 400)).plan().placed()).doesNotContain("rotate");
     }
 }

@@ -2,8 +2,6 @@ package org.lapwright.app.web.track.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
-import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -11,26 +9,9 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.lapwright.app.web.view.AssetPaths;
 import org.lapwright.app.web.view.Shell;
-import org.lapwright.core.track.Lane;
-import org.lapwright.core.track.Piece;
-import org.lapwright.core.track.PieceLayout;
-import org.lapwright.core.track.Power;
-import org.lapwright.core.track.Surface;
-import org.lapwright.core.track.Track;
 
 class TilesPageTest {
     private static final Shell SHELL = new Shell("Test", Shell.Tab.TRACK, new AssetPaths("", "", "", ""));
-
-    private static Track oval(double straightMm, double radiusMm) {
-        Piece straight = new Piece.Straight(straightMm, 0);
-        Piece turn = new Piece.Turn(radiusMm, 180, true, 0, 0);
-        return new Track(
-                "Oval",
-                new Surface(1, false),
-                List.of(new Lane("in", 50), new Lane("out", -50)),
-                new Power(12, 0.5, 0.1, List.of(0.0), OptionalDouble.empty()),
-                new PieceLayout(List.of(straight, turn, straight, turn)));
-    }
 
     /**
      * By hand: with its margin of 30 mm the drawing of this oval is 2,460 mm wide and 960 mm high, from 880 mm above the timing
@@ -41,7 +22,7 @@ class TilesPageTest {
      */
     @Test
     void sheetsThatNoLanePassesAreLeftOut() {
-        TilesPage page = TilesPage.of(SHELL, oval(1500, 400), 2, "/").orElseThrow();
+        TilesPage page = TilesPage.of(SHELL, Ovals.oval(1500, 400), 2, "/").orElseThrow();
         assertThat(page.sheets()).hasSize(8 * 3 - 1);
         assertThat(page.empty()).containsExactly(new TilesPage.Frame("1830.00", "-40.00", "330.00", "420.00"));
         TilesPage.Sheet first = page.sheets().get(0);
@@ -54,13 +35,13 @@ class TilesPageTest {
 
     @Test
     void whatFitsOnePageNeedsNoSheetsAndAHallTakesTooMany() {
-        assertThat(TilesPage.choices(oval(100, 100)))
+        assertThat(TilesPage.choices(Ovals.oval(100, 100)))
                 .extracting(TilesPage.Choice::scale)
                 .doesNotContain(5, 10);
-        assertThat(TilesPage.choices(oval(40_000, 15_000)))
+        assertThat(TilesPage.choices(Ovals.oval(40_000, 15_000)))
                 .extracting(TilesPage.Choice::scale)
                 .doesNotContain(1, 2);
-        assertThat(TilesPage.of(SHELL, oval(1500, 400), 3, "/")).isEmpty();
+        assertThat(TilesPage.of(SHELL, Ovals.oval(1500, 400), 3, "/")).isEmpty();
     }
 
     /** Every place of the oval, found here from straights and circles, is on a sheet. */
@@ -70,7 +51,8 @@ class TilesPageTest {
             @ForAll @DoubleRange(min = 200, max = 900) double radiusMm,
             @ForAll @IntRange(min = 0, max = 359) int degrees,
             @ForAll @DoubleRange(min = 0, max = 1) double share) {
-        TilesPage page = TilesPage.of(SHELL, oval(straightMm, radiusMm), 5, "/").orElse(null);
+        TilesPage page =
+                TilesPage.of(SHELL, Ovals.oval(straightMm, radiusMm), 5, "/").orElse(null);
         if (page == null) {
             return;
         }
