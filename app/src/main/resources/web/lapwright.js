@@ -136,15 +136,16 @@
 (function () {
   'use strict';
 
+  function kin(old, fresh) {
+    return old.nodeName === fresh.nodeName;
+  }
+
   function liken(old, fresh) {
     if (old.isEqualNode(fresh)) {
       return;
     }
-    if (old.nodeType !== Node.ELEMENT_NODE || old.nodeName !== fresh.nodeName || old.childNodes.length !== fresh.childNodes.length) {
-      old.replaceWith(fresh);
-      if (fresh.nodeType === Node.ELEMENT_NODE && window.htmx) {
-        window.htmx.process(fresh);
-      }
+    if (old.nodeType !== Node.ELEMENT_NODE) {
+      old.nodeValue = fresh.nodeValue;
       return;
     }
     Array.from(old.attributes).forEach(function (attribute) {
@@ -157,8 +158,34 @@
         old.setAttribute(attribute.name, attribute.value);
       }
     });
-    var children = Array.from(fresh.childNodes);
-    Array.from(old.childNodes).forEach(function (child, i) { liken(child, children[i]); });
+    within(old, Array.from(old.childNodes), Array.from(fresh.childNodes));
+  }
+
+  // What came or went lies between what stayed at the beginning and what stayed at the end.
+  function within(parent, olds, news) {
+    var most = Math.min(olds.length, news.length);
+    var head = 0;
+    while (head < most && kin(olds[head], news[head])) {
+      liken(olds[head], news[head]);
+      head++;
+    }
+    var tail = 0;
+    while (tail < most - head && kin(olds[olds.length - 1 - tail], news[news.length - 1 - tail])) {
+      tail++;
+      liken(olds[olds.length - tail], news[news.length - tail]);
+    }
+    olds.slice(head, olds.length - tail).forEach(function (gone) { gone.remove(); });
+    news.slice(head, news.length - tail).forEach(function (come) {
+      parent.insertBefore(come, tail > 0 ? olds[olds.length - tail] : null);
+      if (come.nodeType === Node.ELEMENT_NODE && window.htmx) {
+        painted(function () { window.htmx.process(come); });
+      }
+    });
+  }
+
+  // What nobody sees can wait until what they see is there. A button that is pressed before that sends its form the plain way.
+  function painted(task) {
+    window.requestAnimationFrame(function () { window.setTimeout(task, 0); });
   }
 
   // Says something where the eye is.

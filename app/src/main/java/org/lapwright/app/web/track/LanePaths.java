@@ -7,8 +7,8 @@ import org.lapwright.core.track.LanePlan;
 
 /** Lanes as SVG paths; one path for each way of drawing, however many runs it has. */
 final class LanePaths {
-    /** More places than this a drawing does not need. */
-    private static final int MOST_PLACES = 360;
+    /** What no eye sees beside a line: this share of the drawing's greater side. */
+    private static final double UNSEEN = 1 / 4000.0;
 
     /** The least rise that makes a bridge of a crossing, m. */
     private static final double BRIDGE_M = 0.02;
@@ -18,12 +18,10 @@ final class LanePaths {
 
     private final LanePlan plan;
     private final MapFrame frame;
-    private final int stride;
 
     LanePaths(LanePlan plan, MapFrame frame) {
         this.plan = plan;
         this.frame = frame;
-        this.stride = 1 + plan.cells() / MOST_PLACES;
     }
 
     /** The whole lane as one path. */
@@ -83,9 +81,8 @@ final class LanePaths {
     /** From one edge to another. */
     String course(int from, int to) {
         StringBuilder d = new StringBuilder("M").append(frame.point(plan.at(from)));
-        for (int edge = from + stride; edge < to; edge += stride) {
-            d.append('L').append(frame.point(plan.at(edge)));
-        }
-        return d.append('L').append(frame.point(plan.at(to))).toString();
+        new Chords(plan, UNSEEN * Math.max(frame.widthM(), frame.heightM()))
+                .between(from, to, edge -> d.append('L').append(frame.point(plan.at(edge))));
+        return d.toString();
     }
 }

@@ -1,6 +1,5 @@
 package org.lapwright.app.web.track;
 
-import java.util.Locale;
 import org.lapwright.app.web.chart.Scale;
 import org.lapwright.core.track.PlanBounds;
 import org.lapwright.core.track.PlanPose;
@@ -40,7 +39,7 @@ record MapFrame(double leftM, double topM, double widthM, double heightM) {
 
     /** A place in the drawing, mm. */
     String point(double xM, double yM) {
-        return String.format(Locale.ROOT, "%d %d", Math.round(1000 * (xM - leftM)), Math.round(1000 * (topM - yM)));
+        return Math.round(1000 * (xM - leftM)) + " " + Math.round(1000 * (topM - yM));
     }
 
     String point(PlanPose pose) {
