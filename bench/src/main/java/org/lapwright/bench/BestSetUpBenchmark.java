@@ -3,7 +3,7 @@ package org.lapwright.bench;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.lapwright.app.usecase.advice.FindBestSetUp;
-import org.lapwright.core.advice.Bounds;
+import org.lapwright.core.car.rules.ClassLimits;
 import org.lapwright.core.advice.Course;
 import org.lapwright.core.car.change.Build;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -28,7 +28,7 @@ public class BestSetUpBenchmark {
     private static final int DRAWS = 200;
 
     private final FindBestSetUp.Question question = new FindBestSetUp.Question(
-            Build.of(InventedCars.lowSetUp()), Course.all(InventedCars.track()), List.of(), Bounds.NONE);
+            Build.of(InventedCars.lowSetUp()), Course.all(InventedCars.track()), List.of(), ClassLimits.NONE);
 
     /** The whole search. */
     @Benchmark

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.lapwright.app.files.garage.BestSetUpJson;
+import org.lapwright.app.files.answer.BestSetUpJson;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.advice.FindBestSetUp;
 import org.lapwright.app.usecase.advice.FindBestSetUp.Answer;

@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.lapwright.app.files.garage.EvenRaceJson;
+import org.lapwright.app.files.answer.EvenRaceJson;
 import org.lapwright.app.usecase.advice.EvenRaceInWords;
 import org.lapwright.core.advice.Course;
 import org.lapwright.core.advice.EvenRace;
@@ -92,7 +92,7 @@ final class EvenCommand implements Callable<Integer> {
 
     private Answer answer(Build one, Build other, Track course) {
         try {
-            return EvenRace.of(rival(one, course, 0), rival(other, course, 1), rules.bounds());
+            return EvenRace.of(rival(one, course, 0), rival(other, course, 1));
         } catch (IllegalArgumentException impossible) {
             throw new BadInput(impossible.getMessage() + ".");
         }
@@ -105,7 +105,7 @@ final class EvenCommand implements Callable<Integer> {
         Lane lane = lanes == null
                 ? course.lanes().get(Math.min(place, course.lanes().size() - 1))
                 : course.requireLane(lanes.get(place));
-        return new Rival(car, new Course(course, lane), held == null ? 1 : held.get(place));
+        return new Rival(car, new Course(course, lane), held == null ? 1 : held.get(place), rules.bounds());
     }
 
     private static EvenRaceJson json(Answer answer) {

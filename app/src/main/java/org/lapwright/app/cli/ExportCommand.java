@@ -7,9 +7,10 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.zip.ZipEntry;
@@ -17,7 +18,6 @@ import java.util.zip.ZipOutputStream;
 import org.lapwright.app.usecase.FileStore.Kind;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.KeptFile;
-import org.lapwright.app.usecase.OwnListStore.ListKind;
 import org.lapwright.app.usecase.SavedComparison;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,7 +54,7 @@ final class ExportCommand implements Callable<Integer> {
             List<SavedComparison> comparisons = garage.comparisons().stream()
                     .filter(each -> !each.kept().example())
                     .toList();
-            write(cars, tracks, garage.list(ListKind.PIECES), comparisons);
+            write(cars, tracks, lists(garage), comparisons);
             spec.commandLine()
                     .getOut()
                     .println("%d cars, %d tracks and %d comparisons are in %s."
@@ -67,13 +67,24 @@ final class ExportCommand implements Callable<Integer> {
         return 0;
     }
 
+    private static Map<ExchangedList, String> lists(GarageStore garage) {
+        Map<ExchangedList, String> lists = new EnumMap<>(ExchangedList.class);
+        for (ExchangedList list : ExchangedList.values()) {
+            garage.list(list.kind()).ifPresent(text -> lists.put(list, text));
+        }
+        return lists;
+    }
+
     private static List<KeptFile> own(List<KeptFile> files) {
         return files.stream().filter(each -> !each.example()).toList();
     }
 
     /** Under a passing name first, so that a file with the final name is whole. */
     private void write(
-            List<KeptFile> cars, List<KeptFile> tracks, Optional<String> pieces, List<SavedComparison> comparisons)
+            List<KeptFile> cars,
+            List<KeptFile> tracks,
+            Map<ExchangedList, String> lists,
+            List<SavedComparison> comparisons)
             throws IOException {
         if (Files.exists(file)) {
             throw new FileAlreadyExistsException(file.toString());
@@ -83,8 +94,8 @@ final class ExportCommand implements Callable<Integer> {
                 ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
             put(zip, "cars", "car.json", cars);
             put(zip, "tracks", "track.json", tracks);
-            if (pieces.isPresent()) {
-                put(zip, "pieces.json", pieces.get());
+            for (Map.Entry<ExchangedList, String> list : lists.entrySet()) {
+                put(zip, list.getKey().entry(), list.getValue());
             }
             StringBuilder laps = new StringBuilder("session,run,side,lap,lap_s\r\n");
             for (SavedComparison each : comparisons) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.lapwright.app.files.garage.LearnedJson;
+import org.lapwright.app.files.answer.LearnedJson;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.LearnCar.Driven;

@@ -22,13 +22,11 @@ import org.lapwright.app.files.ComparisonJson;
 import org.lapwright.app.files.Problem;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
-import org.lapwright.app.files.garage.PieceBoxFile;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.FileStore.Kind;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeptFile;
-import org.lapwright.app.usecase.OwnListStore.ListKind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -146,10 +144,11 @@ final class ImportCommand implements Callable<Integer> {
     }
 
     private void takeText(GarageStore garage, String where, String text) {
+        Optional<ExchangedList> list = ExchangedList.of(text);
         if (text.contains("\"" + ComparisonJson.FORMAT + "\"")) {
             comparison(garage, where, text);
-        } else if (text.contains("lapwright-pieces/")) {
-            pieces(garage, where, text);
+        } else if (list.isPresent()) {
+            list(garage, where, text, list.get());
         } else if (text.contains("lapwright-track/")) {
             FileReading<TrackFile> reading = TrackFile.read(text);
             keep(
@@ -188,17 +187,17 @@ final class ImportCommand implements Callable<Integer> {
         }
     }
 
-    private void pieces(GarageStore garage, String where, String text) {
-        FileReading<PieceBoxFile> reading = PieceBoxFile.read(text);
-        Optional<String> before = garage.list(ListKind.PIECES);
-        if (reading.accepted().isEmpty()) {
-            leave(where, reading.problems().get(0).sentence());
+    private void list(GarageStore garage, String where, String text, ExchangedList list) {
+        List<Problem> problems = list.problems(text);
+        Optional<String> before = garage.list(list.kind());
+        if (!problems.isEmpty()) {
+            leave(where, problems.get(0).sentence());
         } else if (before.filter(text::equals).isPresent()) {
             there++;
         } else if (before.isPresent() && !replace) {
-            leave(where, "there is another list of pieces already; --replace takes this one.");
+            leave(where, "there is another %s already; --replace takes this one.".formatted(list.words()));
         } else {
-            garage.keepList(ListKind.PIECES, text, clock.instant());
+            garage.keepList(list.kind(), text, clock.instant());
             came++;
         }
     }

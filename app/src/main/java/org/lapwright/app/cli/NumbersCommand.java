@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.lapwright.app.files.garage.NumbersJson;
+import org.lapwright.app.files.answer.NumbersJson;
 import org.lapwright.app.usecase.physics.ExplainedNumber;
 import org.lapwright.app.usecase.physics.NumbersInWords;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.lapwright.app.files.garage.PredictionJson;
+import org.lapwright.app.files.answer.PredictionJson;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.physics.ForecastInWords;
 import org.lapwright.app.usecase.physics.ForecastLap;

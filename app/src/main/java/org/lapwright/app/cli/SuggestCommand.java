@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.lapwright.app.files.garage.SuggestionJson;
+import org.lapwright.app.files.answer.SuggestionJson;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.advice.LearnCar;
 import org.lapwright.app.usecase.advice.SuggestChanges;

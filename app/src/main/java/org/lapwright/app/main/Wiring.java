@@ -28,6 +28,7 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
+import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.OwnPieces;
@@ -142,6 +143,7 @@ final class Wiring {
                         new ScoreForecasts(garage, judgeChange, FOR_A_CHANGE, SCORE_READER),
                         new DriveLive(garage, judgeChange, keepComparison, knownDriver, clock),
                         new KeepShelf(garage, clock),
-                        new KeepPhoto(garage, clock)));
+                        new KeepPhoto(garage, clock),
+                        new OwnClasses(garage, clock)));
     }
 }

@@ -14,7 +14,9 @@ public interface OwnListStore {
     /** What a list is of. */
     enum ListKind {
         /** Kinds of track pieces. */
-        PIECES
+        PIECES,
+        /** Classes with their rules. */
+        CLASSES
     }
 
     /**

@@ -8,6 +8,7 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
+import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.run.DriveLive;
 
 /**
@@ -22,6 +23,7 @@ import org.lapwright.app.usecase.run.DriveLive;
  * @param driveLive does it help, while the car runs
  * @param keepShelf which parts are where, and how worn
  * @param keepPhoto what a car looks like
+ * @param ownClasses in which class a car is run, and what that allows
  */
 public record BenchCases(
         LogChange logChange,
@@ -32,4 +34,5 @@ public record BenchCases(
         ScoreForecasts scoreForecasts,
         DriveLive driveLive,
         KeepShelf keepShelf,
-        KeepPhoto keepPhoto) {}
+        KeepPhoto keepPhoto,
+        OwnClasses ownClasses) {}

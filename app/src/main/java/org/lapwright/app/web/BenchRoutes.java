@@ -21,6 +21,7 @@ import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.LogChange;
+import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.NumbersInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.bench.BenchPage;
@@ -29,6 +30,7 @@ import org.lapwright.app.web.bench.CarForm;
 import org.lapwright.app.web.bench.CarFormPage;
 import org.lapwright.app.web.bench.CarFormReader;
 import org.lapwright.app.web.bench.CarPage;
+import org.lapwright.app.web.bench.CarPage.ClassChoice;
 import org.lapwright.app.web.bench.CarPage.LaneView;
 import org.lapwright.app.web.bench.CarPage.Lately;
 import org.lapwright.app.web.bench.CarPage.Tidings;
@@ -39,6 +41,8 @@ import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.car.SetUp;
+import org.lapwright.core.car.rules.RaceClass;
+import org.lapwright.core.car.rules.RaceClasses;
 import org.lapwright.core.track.Track;
 
 /** The bench: cars with their numbers, measuring one, and car files in and out. */
@@ -48,6 +52,7 @@ final class BenchRoutes {
     private final ShowKept showKept;
     private final LogChange logChange;
     private final KeepPhoto keepPhoto;
+    private final OwnClasses classes;
     private final Pages pages;
 
     BenchRoutes(UseCases useCases, Pages pages) {
@@ -55,6 +60,7 @@ final class BenchRoutes {
         this.showKept = useCases.showKept();
         this.logChange = useCases.bench().logChange();
         this.keepPhoto = useCases.bench().keepPhoto();
+        this.classes = useCases.bench().ownClasses();
         this.garage = physics.garage();
         this.pages = pages;
     }
@@ -98,7 +104,21 @@ final class BenchRoutes {
                         file,
                         numbers,
                         choice,
-                        new Tidings(saved, lanes, notices, lately(context, kept), hasPhoto(kept))));
+                        new Tidings(
+                                saved,
+                                lanes,
+                                notices,
+                                lately(context, kept),
+                                hasPhoto(kept),
+                                raceClass(kept.name(), file))));
+    }
+
+    private ClassChoice raceClass(String car, CarFile file) {
+        RaceClasses kept = ClassRoutes.kept(classes);
+        return new ClassChoice(
+                kept.classes().stream().map(RaceClass::name).toList(),
+                kept.of(car).map(RaceClass::name).orElse(""),
+                kept.of(car).map(one -> one.remarks(file.build())).orElse(List.of()));
     }
 
     private boolean hasPhoto(KeptFile kept) {

@@ -3,7 +3,9 @@ package org.lapwright.app.web;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -12,6 +14,7 @@ import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.advice.BestSetUpSearches;
 import org.lapwright.app.usecase.advice.BestSetUpSearches.State;
 import org.lapwright.app.usecase.advice.FindBestSetUp;
+import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.compare.Fields;
@@ -19,9 +22,10 @@ import org.lapwright.app.web.next.BestPage;
 import org.lapwright.app.web.next.BestPage.Search;
 import org.lapwright.app.web.next.BestPage.Typed;
 import org.lapwright.app.web.view.Shell.Tab;
-import org.lapwright.core.advice.Bounds;
 import org.lapwright.core.advice.Course;
 import org.lapwright.core.car.SetUp;
+import org.lapwright.core.car.rules.ClassLimits;
+import org.lapwright.core.car.rules.ClassNumber;
 import org.lapwright.core.track.Track;
 import org.lapwright.core.units.NumberKey;
 
@@ -32,11 +36,13 @@ final class BestRoutes {
 
     private final OwnGarage garage;
     private final BestSetUpSearches searches;
+    private final OwnClasses classes;
     private final Pages pages;
 
     BestRoutes(UseCases useCases, Pages pages) {
         this.garage = useCases.physics().garage();
         this.searches = useCases.bench().bestSetUps();
+        this.classes = useCases.bench().ownClasses();
         this.pages = pages;
     }
 
@@ -62,7 +68,7 @@ final class BestRoutes {
         if (track.isEmpty()) {
             problems.add("There is no track “%s” that can be read; choose one.".formatted(typed.track()));
         }
-        Bounds bounds = bounds(typed, problems);
+        ClassLimits bounds = bounds(typed, problems);
         if (!problems.isEmpty()) {
             context.status(422);
             show(context, typed, problems, Optional.empty());
@@ -90,13 +96,24 @@ final class BestRoutes {
         context.redirect(address(typed(fields::text), job.orElse(0)), HttpStatus.SEE_OTHER);
     }
 
-    private static Bounds bounds(Typed typed, List<String> problems) {
+    /** What is typed, and what the class of the car asks for. */
+    private ClassLimits bounds(Typed typed, List<String> problems) {
         org.lapwright.app.web.track.Typed numbers = new org.lapwright.app.web.track.Typed();
         OptionalDouble least = number(numbers, typed.leastMass(), MASS, "Least weight");
         OptionalDouble most = number(numbers, typed.mostMass(), MASS, "Greatest weight");
         OptionalDouble width = number(numbers, typed.mostWidth(), WIDTH, "Greatest track width");
         problems.addAll(numbers.problems());
-        return new Bounds(least, most, width, !typed.noMagnet());
+        Map<ClassNumber, Double> asked = new EnumMap<>(ClassNumber.class);
+        least.ifPresent(grams -> asked.put(ClassNumber.LEAST_MASS, grams));
+        most.ifPresent(grams -> asked.put(ClassNumber.MOST_MASS, grams));
+        width.ifPresent(mm -> asked.put(ClassNumber.MOST_WIDTH, mm));
+        try {
+            return new ClassLimits(asked, !typed.noMagnet(), Map.of())
+                    .and(ClassRoutes.kept(classes).limitsOf(typed.car()));
+        } catch (IllegalArgumentException senseless) {
+            problems.add(Forms.sentence(senseless));
+            return ClassLimits.NONE;
+        }
     }
 
     private static OptionalDouble number(

@@ -17,6 +17,7 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.ForeseeChange.Foreseen;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.bench.LogChange.Doing;
+import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.bench.CarPage.TrackChoice;
@@ -38,12 +39,14 @@ final class ChangeRoutes {
     private final OwnGarage garage;
     private final LogChange logChange;
     private final ForeseeChange foreseeChange;
+    private final OwnClasses classes;
     private final Pages pages;
 
     ChangeRoutes(UseCases useCases, Pages pages) {
         this.garage = useCases.physics().garage();
         this.logChange = useCases.bench().logChange();
         this.foreseeChange = useCases.bench().foreseeChange();
+        this.classes = useCases.bench().ownClasses();
         this.pages = pages;
     }
 
@@ -153,7 +156,12 @@ final class ChangeRoutes {
         Optional<Track> track = track(sent.track());
         Optional<Foreseen> foreseen = Optional.empty();
         try {
-            foreseen = read.change().map(change -> foreseeChange.foresee(car.build(), change, track));
+            foreseen = read.change()
+                    .map(change -> foreseeChange.foresee(
+                            car.build(),
+                            change,
+                            track,
+                            ClassRoutes.kept(classes).of(car.kept().name())));
         } catch (IllegalArgumentException impossible) {
             if (told.isEmpty()) {
                 problems.add(Forms.sentence(impossible));

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.advice.EvenRaceInWords;
+import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.next.EvenPage;
 import org.lapwright.app.web.next.EvenPage.Rival;
 import org.lapwright.app.web.next.EvenPage.Typed;
 import org.lapwright.app.web.view.Shell.Tab;
-import org.lapwright.core.advice.Bounds;
 import org.lapwright.core.advice.Course;
 import org.lapwright.core.advice.EvenRace;
 import org.lapwright.core.track.Lane;
@@ -24,10 +24,12 @@ final class EvenRoutes {
     private static final double PERCENT = 100;
 
     private final OwnGarage garage;
+    private final OwnClasses classes;
     private final Pages pages;
 
     EvenRoutes(UseCases useCases, Pages pages) {
         this.garage = useCases.physics().garage();
+        this.classes = useCases.bench().ownClasses();
         this.pages = pages;
     }
 
@@ -67,8 +69,7 @@ final class EvenRoutes {
                     typed.second().car(),
                     EvenRace.of(
                             rival(typed.first(), track.get(), 0, first),
-                            rival(typed.second(), track.get(), 1, second),
-                            Bounds.NONE));
+                            rival(typed.second(), track.get(), 1, second)));
         } catch (IllegalArgumentException impossible) {
             problems.add(Forms.sentence(impossible));
             return List.of();
@@ -88,7 +89,10 @@ final class EvenRoutes {
         Lane lane =
                 typed.lane().isEmpty() ? lanes.get(Math.min(place, lanes.size() - 1)) : track.requireLane(typed.lane());
         return new EvenRace.Rival(
-                Forms.readable(Forms.car(garage, typed.car())).build(), new Course(track, lane), held);
+                Forms.readable(Forms.car(garage, typed.car())).build(),
+                new Course(track, lane),
+                held,
+                ClassRoutes.kept(classes).limitsOf(typed.car()));
     }
 
     private static Rival rival(Context context, String name, List<String> cars, int place) {

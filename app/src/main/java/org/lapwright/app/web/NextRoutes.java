@@ -3,18 +3,21 @@ package org.lapwright.app.web;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.advice.SuggestChanges.Question;
+import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.next.LearnedPage;
 import org.lapwright.app.web.next.NextPage;
 import org.lapwright.app.web.next.ScorePage;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.app.web.view.Shell.Tab;
+import org.lapwright.core.car.rules.RaceClasses;
 import org.lapwright.core.track.Track;
 
 /** What to try next. */
@@ -23,6 +26,7 @@ final class NextRoutes {
     private final SuggestChanges suggestChanges;
     private final OwnLaps ownLaps;
     private final ScoreForecasts scoreForecasts;
+    private final OwnClasses classes;
     private final Pages pages;
 
     NextRoutes(UseCases useCases, Pages pages) {
@@ -30,6 +34,7 @@ final class NextRoutes {
         this.suggestChanges = useCases.bench().suggestChanges();
         this.ownLaps = useCases.bench().ownLaps();
         this.scoreForecasts = useCases.bench().scoreForecasts();
+        this.classes = useCases.bench().ownClasses();
         this.pages = pages;
     }
 
@@ -53,18 +58,30 @@ final class NextRoutes {
         }
         try {
             Optional<OwnLaps.Answer> learned = ownLaps.learn(car, file.setUp(), course.get());
+            RaceClasses kept = ClassRoutes.kept(classes);
             Question question = Question.of(file.build(), course.get())
+                    .within(kept.limitsOf(car))
                     .on(learned.map(answer -> answer.learned().draws()).orElse(List.of()));
             return NextPage.of(
-                    shell,
-                    new NextPage.Choice(cars, car, tracks, track),
-                    file.setUp(),
-                    learned.map(answer -> answer.learned().diagnosis().paces()).orElse(0),
-                    suggestChanges.answer(question),
-                    suggestChanges.sensitivities(question));
+                            shell,
+                            new NextPage.Choice(cars, car, tracks, track),
+                            file.setUp(),
+                            learned.map(answer -> answer.learned().diagnosis().paces())
+                                    .orElse(0),
+                            suggestChanges.answer(question),
+                            suggestChanges.sensitivities(question))
+                    .withRules(rules(kept, file, car));
         } catch (IllegalArgumentException impossible) {
             return NextPage.without(shell, cars, car, tracks, track, Forms.sentence(impossible));
         }
+    }
+
+    private static List<String> rules(RaceClasses kept, CarFile file, String car) {
+        return kept.of(car).stream()
+                .flatMap(one -> Stream.concat(
+                        Stream.of("Only what class %s allows is offered.".formatted(one.name())),
+                        one.remarks(file.build()).stream()))
+                .toList();
     }
 
     void score(Context context) {

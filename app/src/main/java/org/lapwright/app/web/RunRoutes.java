@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
@@ -14,6 +15,7 @@ import org.lapwright.app.usecase.DriveStore.Press;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
+import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.run.DriveLive;
 import org.lapwright.app.usecase.run.Standing;
@@ -24,6 +26,7 @@ import org.lapwright.app.web.run.RunStream.Shown;
 import org.lapwright.app.web.run.StartPage;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.app.web.view.Shell.Tab;
+import org.lapwright.core.car.rules.RaceClass;
 import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.laps.pass.PassClock;
 import org.lapwright.core.laps.pass.PassStamp;
@@ -36,12 +39,14 @@ final class RunRoutes implements AutoCloseable {
 
     private final DriveLive driveLive;
     private final OwnGarage garage;
+    private final OwnClasses classes;
     private final Pages pages;
     private final RunStream stream;
 
     RunRoutes(UseCases useCases, Pages pages) {
         this.driveLive = useCases.bench().driveLive();
         this.garage = useCases.physics().garage();
+        this.classes = useCases.bench().ownClasses();
         this.pages = pages;
         this.stream = new RunStream(this::shown);
         driveLive.watch(stream::changed);
@@ -97,6 +102,12 @@ final class RunRoutes implements AutoCloseable {
                     typed.conditions(),
                     RunPlan.parse(typed.plan()),
                     whole(typed.warmUp(), "laps to warm up"));
+            List<String> broken = broken(typed.car());
+            if (!broken.isEmpty() && !fields.text("told").equals(typed.car())) {
+                context.status(422);
+                showStart(context, typed, "", broken);
+                return;
+            }
             driveLive.begin(drive, Forms.key(fields.text("key")));
             context.redirect("/run", HttpStatus.SEE_OTHER);
         } catch (StoreException failed) {
@@ -106,6 +117,16 @@ final class RunRoutes implements AutoCloseable {
             context.status(422);
             showStart(context, typed, Forms.sentence(wrong));
         }
+    }
+
+    /** What of the car as it stands its class does not allow; a car without numbers breaks nothing that is known. */
+    private List<String> broken(String car) {
+        Optional<RaceClass> raceClass = ClassRoutes.kept(classes).of(car.strip());
+        return raceClass
+                .flatMap(one -> garage.car(car.strip())
+                        .flatMap(kept -> CarFile.read(kept.text()).accepted())
+                        .map(file -> one.broken(file.build())))
+                .orElse(List.of());
     }
 
     private static int whole(String text, String name) {
@@ -245,6 +266,10 @@ final class RunRoutes implements AutoCloseable {
     }
 
     private void showStart(Context context, StartPage.Typed typed, String problem) {
+        showStart(context, typed, problem, List.of());
+    }
+
+    private void showStart(Context context, StartPage.Typed typed, String problem, List<String> broken) {
         pages.show(
                 context,
                 "run/start.jte",
@@ -254,7 +279,8 @@ final class RunRoutes implements AutoCloseable {
                         garage.tracks().stream().map(KeptFile::name).toList(),
                         typed,
                         problem,
-                        Forms.freshKey()));
+                        Forms.freshKey(),
+                        broken));
     }
 
     private Shell shell(String title) {

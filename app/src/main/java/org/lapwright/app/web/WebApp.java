@@ -207,6 +207,10 @@ public final class WebApp implements AutoCloseable {
         HistoryRoutes history = new HistoryRoutes(useCases, pages);
         routes.get("/bench/history", Forms.aboutACar(history::show, bench::list));
         routes.post("/bench/undo", history::undo);
+        ClassRoutes classes = new ClassRoutes(useCases, pages);
+        routes.get("/bench/classes", classes::open);
+        routes.post("/bench/classes", classes::press);
+        routes.post("/bench/class", classes::choose);
         routes.post("/bench/back", history::goTo);
         routes.get("/bench/compare", Forms.aboutACar(history::compare, bench::list));
     }

@@ -16,12 +16,16 @@ import java.util.zip.ZipFile;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lapwright.app.files.garage.ClassListFile;
 import org.lapwright.app.files.garage.PieceBoxFile;
 import org.lapwright.app.store.SqliteGarage;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.OwnListStore.ListKind;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.core.car.rules.ClassLimits;
+import org.lapwright.core.car.rules.RaceClass;
+import org.lapwright.core.car.rules.RaceClasses;
 import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedRun;
@@ -139,6 +143,22 @@ class ExchangeCommandsTest {
         assertThat(kept.out()).contains("0 came in, 3 were there already, 1 were left out");
         assertThat(kept.err()).contains("there is another list of pieces already");
         assertThat(at(elsewhere, "import", "--replace", zip.toString()).out()).contains("1 came in");
+    }
+
+    @Test
+    void theListOfClassesGoesAlong() {
+        String list = new ClassListFile(
+                        new RaceClasses(List.of(new RaceClass("Thursday", ClassLimits.NONE, List.of("Dunlin")))))
+                .text();
+        try (SqliteGarage garage = SqliteGarage.open(here)) {
+            garage.keepList(ListKind.CLASSES, list, AT);
+        }
+        at(here, "export", zip.toString());
+        assertThat(at(elsewhere, "import", zip.toString()).out()).contains("4 came in");
+        try (SqliteGarage garage = SqliteGarage.open(elsewhere)) {
+            assertThat(garage.list(ListKind.CLASSES)).contains(list);
+            assertThat(garage.list(ListKind.PIECES)).isEmpty();
+        }
     }
 
     @Test

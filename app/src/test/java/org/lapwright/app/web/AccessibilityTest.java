@@ -51,6 +51,7 @@ class AccessibilityTest {
             "/bench/measure?name=plain",
             "/bench/file",
             "/bench/photo?name=plain",
+            "/bench/classes",
             "/shelf",
             "/shelf/part?id=1",
             "/bench/change?name=magnet",

@@ -29,6 +29,7 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
+import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.OwnPieces;
@@ -109,7 +110,8 @@ final class Stage implements AutoCloseable {
                                                         .map(ChangeJson.Noted::change))),
                                 new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK),
                                 new KeepShelf(garage, CLOCK),
-                                new KeepPhoto(garage, CLOCK))))
+                                new KeepPhoto(garage, CLOCK),
+                                new OwnClasses(garage, CLOCK))))
                 .start(port);
     }
 

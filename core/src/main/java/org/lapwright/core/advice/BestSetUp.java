@@ -17,6 +17,7 @@ import org.hipparchus.optim.nonlinear.scalar.noderiv.CMAESOptimizer;
 import org.hipparchus.random.Well19937c;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
+import org.lapwright.core.car.rules.ClassLimits;
 
 /**
  * The fastest set-up that can be made of a car with what is adjustable on it and with the parts on the shelf, for one lane, all
@@ -40,7 +41,7 @@ public final class BestSetUp {
     private static final int[] STRIDES = {1, 2, 4, 8, 16};
 
     private final Build car;
-    private final Bounds bounds;
+    private final ClassLimits bounds;
     private final List<Knob> knobs;
     private final CourseLaps courseLaps;
     private final Map<List<Integer>, Double> known = new HashMap<>();
@@ -61,7 +62,7 @@ public final class BestSetUp {
      * @param bounds rules of the owner's class
      * @throws IllegalArgumentException if there is no lane
      */
-    public BestSetUp(Build car, List<Course> courses, List<Change> shelf, Bounds bounds) {
+    public BestSetUp(Build car, List<Course> courses, List<Change> shelf, ClassLimits bounds) {
         if (courses.isEmpty()) {
             throw new IllegalArgumentException("there is no lane to make a set-up for; give at least one");
         }
@@ -134,7 +135,7 @@ public final class BestSetUp {
             throw new IllegalArgumentException("the car does not get round as it is; predict says where it is stuck");
         }
         best = rest.clone();
-        bestS = bounds.allow(car.setUp()) ? was : NEVER;
+        bestS = bounds.allow(car) ? was : NEVER;
         known.put(Arrays.stream(rest).boxed().toList(), bestS);
         try {
             long next = seed;
@@ -274,7 +275,7 @@ public final class BestSetUp {
             return before;
         }
         double lapS = Possible.of(() -> car.after(changes(marks)))
-                .filter(after -> bounds.allow(after.setUp()))
+                .filter(bounds::allow)
                 .map(this::mean)
                 .orElse(NEVER);
         known.put(key, lapS);

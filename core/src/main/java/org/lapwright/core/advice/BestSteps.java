@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
+import org.lapwright.core.car.rules.ClassLimits;
 import org.lapwright.core.track.Track;
 import org.lapwright.core.units.Interval;
 
@@ -60,18 +61,18 @@ public final class BestSteps {
      * @return the steps; fewer than there are changes where no order keeps the rules
      */
     public static List<Step> of(
-            Build car, List<Change> changes, List<Course> courses, Bounds bounds, List<SetUp> cars) {
+            Build car, List<Change> changes, List<Course> courses, ClassLimits bounds, List<SetUp> cars) {
         return new BestSteps(courses, cars).order(car, changes, bounds);
     }
 
     /** The same on cars drawn from what is known of the car. */
     public static List<Step> of(
-            Build car, List<Change> changes, List<Course> courses, Bounds bounds, int draws, long seed) {
+            Build car, List<Change> changes, List<Course> courses, ClassLimits bounds, int draws, long seed) {
         List<SetUp> cars = DrawnCars.of(car.setUp(), courses.get(0).track().surface(), draws, seed);
         return of(car, changes, courses, bounds, cars);
     }
 
-    private List<Step> order(Build car, List<Change> changes, Bounds bounds) {
+    private List<Step> order(Build car, List<Change> changes, ClassLimits bounds) {
         List<Change> left = new ArrayList<>(changes);
         List<Change> done = new ArrayList<>();
         List<Step> steps = new ArrayList<>();
@@ -94,12 +95,12 @@ public final class BestSteps {
         return steps;
     }
 
-    private Optional<Change> next(Build now, double nowS, List<Change> left, Bounds bounds) {
+    private Optional<Change> next(Build now, double nowS, List<Change> left, ClassLimits bounds) {
         Change next = null;
         double most = Double.NEGATIVE_INFINITY;
         for (Change change : left) {
-            Optional<Build> after = Possible.of(() -> change.apply(now))
-                    .filter(build -> bounds.allow(build.setUp()) || !bounds.allow(now.setUp()));
+            Optional<Build> after =
+                    Possible.of(() -> change.apply(now)).filter(build -> bounds.allow(build) || !bounds.allow(now));
             double gain =
                     after.isPresent() ? nowS - courseLaps.meanS(after.get().setUp()) : Double.NEGATIVE_INFINITY;
             double minutes = Effort.of(change.kind()).minutes();

@@ -15,6 +15,7 @@ import org.lapwright.core.car.change.DriveChange;
 import org.lapwright.core.car.change.MagnetChange;
 import org.lapwright.core.car.change.NoseChange;
 import org.lapwright.core.car.change.TyreChange;
+import org.lapwright.core.car.rules.ClassLimits;
 import org.lapwright.core.units.Reading;
 
 /** What could be done to a car with what is usually at hand, and with the parts on the shelf. */
@@ -31,10 +32,10 @@ public final class Candidates {
     private static final int MOST_TEETH = 3;
 
     private final Build car;
-    private final Bounds bounds;
+    private final ClassLimits bounds;
     private final List<Candidate> found = new ArrayList<>();
 
-    private Candidates(Build car, Bounds bounds) {
+    private Candidates(Build car, ClassLimits bounds) {
         this.car = car;
         this.bounds = bounds;
     }
@@ -46,7 +47,7 @@ public final class Candidates {
      * @param shelf changes that the parts on the shelf allow
      * @param bounds rules of the class
      */
-    public static List<Candidate> of(Build car, List<Change> shelf, Bounds bounds) {
+    public static List<Candidate> of(Build car, List<Change> shelf, ClassLimits bounds) {
         Candidates all = new Candidates(car, bounds);
         all.addBallast();
         all.moveBallast();
@@ -61,7 +62,7 @@ public final class Candidates {
 
     /** Keeps a change that can be made and is allowed; one that cannot is no candidate. */
     private void add(Change change) {
-        Possible.of(() -> change.apply(car).setUp())
+        Possible.of(() -> change.apply(car))
                 .filter(bounds::allow)
                 .ifPresent(allowed -> found.add(Candidate.of(change)));
     }

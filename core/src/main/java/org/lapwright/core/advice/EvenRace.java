@@ -8,6 +8,7 @@ import org.lapwright.core.car.Ballast;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.BallastChange;
 import org.lapwright.core.car.change.Build;
+import org.lapwright.core.car.rules.ClassLimits;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.numbers.SetUpNumbers;
@@ -35,8 +36,9 @@ public final class EvenRace {
      * @param car as it is
      * @param course its lane
      * @param held share of the best speed that the driver holds, 0.5 to 1; 1 for the best lap itself
+     * @param rules of its class, kept when it takes ballast
      */
-    public record Rival(Build car, Course course, double held) {
+    public record Rival(Build car, Course course, double held, ClassLimits rules) {
         /** Checks the share. */
         public Rival {
             if (!(held >= HELD_MIN && held <= 1)) {
@@ -88,10 +90,9 @@ public final class EvenRace {
     /**
      * Answers.
      *
-     * @param rules of the class, kept by the car with ballast
      * @throws IllegalArgumentException if one of them does not get round
      */
-    public static Answer of(Rival first, Rival second, Bounds rules) {
+    public static Answer of(Rival first, Rival second) {
         double firstS = lapS(first, first.car().setUp(), first.course().track());
         double secondS = lapS(second, second.car().setUp(), second.course().track());
         if (!Double.isFinite(firstS) || !Double.isFinite(secondS)) {
@@ -106,36 +107,35 @@ public final class EvenRace {
         double slowS = Math.max(firstS, secondS);
         List<Way> ways = new ArrayList<>();
         if (slowS - Math.min(firstS, secondS) > LEVEL_S) {
-            byBallast(faster, slowS, rules).ifPresent(ways::add);
+            byBallast(faster, slowS).ifPresent(ways::add);
             byVoltage(faster, slowS).ifPresent(ways::add);
         }
         return new Answer(firstS, secondS, firstIsFaster, ways);
     }
 
     /** Under the centre of gravity if that is enough, else over the guide, where it takes load off the driven wheels too. */
-    private static Optional<Way> byBallast(Rival faster, double slowS, Bounds rules) {
+    private static Optional<Way> byBallast(Rival faster, double slowS) {
         SetUp car = faster.car().setUp();
         Track track = faster.course().track();
         SetUpNumbers.Standing standing =
                 SetUpNumbers.of(car, track.surface(), track.power().supplyV()).standing();
         double nose = car.chassis().guideToRearAxleMm().value() - NOSE_MM;
-        return byBallast(faster, slowS, rules, standing.cgAheadMm(), standing.cgLeftMm())
-                .or(() -> byBallast(faster, slowS, rules, nose, 0));
+        return byBallast(faster, slowS, standing.cgAheadMm(), standing.cgLeftMm())
+                .or(() -> byBallast(faster, slowS, nose, 0));
     }
 
-    private static Optional<Way> byBallast(Rival faster, double slowS, Bounds rules, double xMm, double yMm) {
+    private static Optional<Way> byBallast(Rival faster, double slowS, double xMm, double yMm) {
         DoubleFunction<Ballast> piece = grams -> new Ballast(
                 "level weight",
                 Reading.exact(grams),
                 Reading.exact(Math.rint(xMm)),
                 Reading.exact(Math.rint(yMm)),
                 Reading.exact(LOW_MM));
-        DoubleFunction<Double> lap = grams -> Possible.of(() -> new BallastChange.Added(piece.apply(grams))
-                        .apply(faster.car())
-                        .setUp())
-                .filter(rules::allow)
-                .map(car -> lapS(faster, car, faster.course().track()))
-                .orElse(Double.NaN);
+        DoubleFunction<Double> lap =
+                grams -> Possible.of(() -> new BallastChange.Added(piece.apply(grams)).apply(faster.car()))
+                        .filter(faster.rules()::allow)
+                        .map(car -> lapS(faster, car.setUp(), faster.course().track()))
+                        .orElse(Double.NaN);
         return crossing(lap, slowS, 0, MASS_STEP_G, HEAVIEST_G, MASS_TO_G).map(found -> {
             double grams = Math.round(found / MASS_TO_G) * MASS_TO_G;
             return new Way(By.BALLAST, grams, Optional.of(piece.apply(grams)), lap.apply(grams));

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.lapwright.core.car.Ballast;
 import org.lapwright.core.car.RearTyre;
@@ -20,6 +20,8 @@ import org.lapwright.core.car.change.ChassisChange;
 import org.lapwright.core.car.change.DriveChange;
 import org.lapwright.core.car.change.SampleCar;
 import org.lapwright.core.car.change.TyreChange;
+import org.lapwright.core.car.rules.ClassLimits;
+import org.lapwright.core.car.rules.ClassNumber;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.track.Lane;
@@ -40,7 +42,7 @@ class BestSetUpTest {
                 .withRearTyre(new RearTyre(new Reading(20, 0.1), new Reading(1.05, 0.05))));
     }
 
-    private static BestSetUp.Found found(Build car, List<Course> courses, List<Change> shelf, Bounds bounds) {
+    private static BestSetUp.Found found(Build car, List<Course> courses, List<Change> shelf, ClassLimits bounds) {
         return new BestSetUp(car, courses, shelf, bounds).search(MOST, 1, (predictions, lapS) -> true);
     }
 
@@ -62,7 +64,7 @@ class BestSetUpTest {
     }
 
     /** Every combination of a coarse grid of ballast, gears, trued tyres and width. */
-    private static double bruteForceS(Build car, Bounds bounds) {
+    private static double bruteForceS(Build car, ClassLimits bounds) {
         double pinion = car.setUp().gears().pinionTeeth().value();
         double axle = car.setUp().gears().axleTeeth().value();
         double rear = car.setUp().chassis().rearTrackMm().value();
@@ -91,7 +93,7 @@ class BestSetUpTest {
                                 changes.add(new TyreChange.Trued(Reading.exact(diameter - less)));
                             }
                             Build build = applied(car, changes);
-                            if (bounds.allow(build.setUp())) {
+                            if (bounds.allow(build)) {
                                 best = Math.min(best, lapS(build, LEFT));
                             }
                         }
@@ -105,13 +107,13 @@ class BestSetUpTest {
     @Test
     void nothingOfACoarseGridIsFaster() {
         Build car = car();
-        BestSetUp.Found found = found(car, LEFT, List.of(), Bounds.NONE);
+        BestSetUp.Found found = found(car, LEFT, List.of(), ClassLimits.NONE);
         assertThat(found.lapS()).isLessThan(found.wasS() - 0.01);
-        assertThat(found.lapS()).isLessThanOrEqualTo(bruteForceS(car, Bounds.NONE) + 0.001);
+        assertThat(found.lapS()).isLessThanOrEqualTo(bruteForceS(car, ClassLimits.NONE) + 0.001);
         // The lap that it tells is the lap of the car with its changes.
         assertThat(lapS(applied(car, found.changes()), LEFT)).isCloseTo(found.lapS(), within(1e-9));
         assertThat(found.wasS()).isCloseTo(lapS(car, LEFT), within(1e-9));
-        assertThat(found(car, LEFT, List.of(), Bounds.NONE)).isEqualTo(found);
+        assertThat(found(car, LEFT, List.of(), ClassLimits.NONE)).isEqualTo(found);
     }
 
     @Test
@@ -121,22 +123,30 @@ class BestSetUpTest {
         double width = Math.max(
                 car.setUp().chassis().rearTrackMm().value(),
                 car.setUp().chassis().frontTrackMm().value());
-        Bounds tight = new Bounds(
-                OptionalDouble.of(mass - 1), OptionalDouble.of(mass + 2.2), OptionalDouble.of(width + 1), false);
+        ClassLimits tight = new ClassLimits(
+                Map.of(
+                        ClassNumber.LEAST_MASS,
+                        mass - 1,
+                        ClassNumber.MOST_MASS,
+                        mass + 2.2,
+                        ClassNumber.MOST_WIDTH,
+                        width + 1),
+                false,
+                Map.of());
         BestSetUp.Found found = found(car, LEFT, List.of(), tight);
         Build after = applied(car, found.changes());
-        assertThat(tight.allow(after.setUp())).isTrue();
+        assertThat(tight.allow(after)).isTrue();
         assertThat(after.setUp().massProperties().totalG()).isLessThanOrEqualTo(mass + 2.2);
         assertThat(found.lapS()).isLessThanOrEqualTo(bruteForceS(car, tight) + 0.001);
         assertThat(found.lapS())
-                .isGreaterThan(found(car, LEFT, List.of(), Bounds.NONE).lapS());
+                .isGreaterThan(found(car, LEFT, List.of(), ClassLimits.NONE).lapS());
     }
 
     @Test
     void ofTheShelfTheBetterPartIsTaken() {
         Build car = car();
         List<Change> shelf = List.of(tyres("hard", 0.9), tyres("soft", 1.2), tyres("medium", 1.1));
-        BestSetUp.Found found = found(car, BOTH, shelf, Bounds.NONE);
+        BestSetUp.Found found = found(car, BOTH, shelf, ClassLimits.NONE);
         assertThat(found.changes())
                 .filteredOn(change -> change.kind() == ChangeKind.TYRES_FITTED)
                 .singleElement()
@@ -150,8 +160,8 @@ class BestSetUpTest {
     @Test
     void stepsAddUpAndTheBestForItsWorkComesFirst() {
         Build car = car();
-        BestSetUp.Found found = found(car, BOTH, List.of(), Bounds.NONE);
-        List<BestSteps.Step> steps = BestSteps.of(car, found.changes(), BOTH, Bounds.NONE, 40, 1);
+        BestSetUp.Found found = found(car, BOTH, List.of(), ClassLimits.NONE);
+        List<BestSteps.Step> steps = BestSteps.of(car, found.changes(), BOTH, ClassLimits.NONE, 40, 1);
         assertThat(steps).hasSameSizeAs(found.changes());
         double sum = steps.stream().mapToDouble(BestSteps.Step::gainS).sum();
         assertThat(sum).isCloseTo(found.wasS() - found.lapS(), within(1e-6));
@@ -170,7 +180,7 @@ class BestSetUpTest {
     @Test
     void whoeverLooksOnMayEndIt() {
         List<Integer> seen = new ArrayList<>();
-        BestSetUp.Found found = new BestSetUp(car(), LEFT, List.of(), Bounds.NONE)
+        BestSetUp.Found found = new BestSetUp(car(), LEFT, List.of(), ClassLimits.NONE)
                 .search(MOST, 1, (predictions, lapS) -> {
                     seen.add(predictions);
                     return predictions < 500;
@@ -183,7 +193,7 @@ class BestSetUpTest {
     @Test
     void withoutALaneThereIsNoSearch() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new BestSetUp(car(), List.of(), List.of(), Bounds.NONE))
+                .isThrownBy(() -> new BestSetUp(car(), List.of(), List.of(), ClassLimits.NONE))
                 .withMessageContaining("at least one");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Course(TRACK, new Lane("third", 0)))
@@ -192,7 +202,7 @@ class BestSetUpTest {
 
     @Test
     void aCarThatNothingBringsWithinTheRulesIsSaidToBeSo() {
-        Bounds impossible = new Bounds(OptionalDouble.empty(), OptionalDouble.of(1), OptionalDouble.empty(), true);
+        ClassLimits impossible = new ClassLimits(Map.of(ClassNumber.MOST_MASS, 1.0), true, Map.of());
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> found(car(), LEFT, List.of(), impossible))
                 .withMessageContaining("breaks a rule of the class as it is");
@@ -205,9 +215,9 @@ class BestSetUpTest {
         Ballast lead = new Ballast("lead", Reading.exact(10), Reading.exact(30), Reading.exact(0), Reading.exact(3));
         Build heavy = new BallastChange.Added(lead).apply(car);
         double mass = car.setUp().massProperties().totalG();
-        Bounds bounds = new Bounds(OptionalDouble.empty(), OptionalDouble.of(mass + 1), OptionalDouble.empty(), true);
+        ClassLimits bounds = new ClassLimits(Map.of(ClassNumber.MOST_MASS, mass + 1), true, Map.of());
         BestSetUp.Found found = found(heavy, LEFT, List.of(), bounds);
-        assertThat(bounds.allow(applied(heavy, found.changes()).setUp())).isTrue();
+        assertThat(bounds.allow(applied(heavy, found.changes()))).isTrue();
         assertThat(BestSteps.of(heavy, found.changes(), LEFT, bounds, 10, 1)).hasSameSizeAs(found.changes());
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,8 @@ import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.BallastChange;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.SampleCar;
+import org.lapwright.core.car.rules.ClassLimits;
+import org.lapwright.core.car.rules.ClassNumber;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.track.Lane;
@@ -48,7 +51,7 @@ class EvenRaceTest {
     }
 
     private static Rival rival(Build car, int lane, double held) {
-        return new Rival(car, new Course(TRACK, TRACK.lanes().get(lane)), held);
+        return new Rival(car, new Course(TRACK, TRACK.lanes().get(lane)), held, ClassLimits.NONE);
     }
 
     private static double lapS(SetUp car, Track track, int lane) {
@@ -59,7 +62,7 @@ class EvenRaceTest {
 
     @Test
     void theVoltageItTellsMakesThemLevel() {
-        Answer answer = EvenRace.of(rival(car(false), 0, 1), rival(car(false), 1, 1), Bounds.NONE);
+        Answer answer = EvenRace.of(rival(car(false), 0, 1), rival(car(false), 1, 1));
         assertThat(answer.firstIsFaster())
                 .as("the inner lane is the shorter one")
                 .isTrue();
@@ -81,7 +84,7 @@ class EvenRaceTest {
     @Test
     void theWeightItTellsMakesThemLevelAndKeepsTheBalance() {
         double held = held(car(true), 0.002);
-        Answer answer = EvenRace.of(rival(car(true), 0, held), rival(car(true), 1, 1), Bounds.NONE);
+        Answer answer = EvenRace.of(rival(car(true), 0, held), rival(car(true), 1, 1));
         SetUp after = weighted(answer, car(true));
         assertThat(lapS(after, TRACK, 0) / held).isCloseTo(answer.secondS(), within(0.003));
         assertThat(after.massProperties().aheadMm())
@@ -92,7 +95,7 @@ class EvenRaceTest {
     @Test
     void whereBalancedWeightIsNotEnoughItGoesOnTheNose() {
         double held = held(car(false), 0.01);
-        Answer answer = EvenRace.of(rival(car(false), 0, held), rival(car(false), 1, 1), Bounds.NONE);
+        Answer answer = EvenRace.of(rival(car(false), 0, held), rival(car(false), 1, 1));
         SetUp after = weighted(answer, car(false));
         assertThat(lapS(after, TRACK, 0) / held).isCloseTo(answer.secondS(), within(0.003));
         assertThat(after.massProperties().aheadMm())
@@ -110,15 +113,16 @@ class EvenRaceTest {
     @Test
     void rulesHoldForTheWeight() {
         double mass = car(true).setUp().massProperties().totalG();
-        Bounds light = new Bounds(OptionalDouble.empty(), OptionalDouble.of(mass), OptionalDouble.empty(), true);
+        ClassLimits light = new ClassLimits(Map.of(ClassNumber.MOST_MASS, mass), true, Map.of());
         double held = held(car(true), 0.002);
-        Answer answer = EvenRace.of(rival(car(true), 0, held), rival(car(true), 1, 1), light);
+        Answer answer = EvenRace.of(
+                new Rival(car(true), new Course(TRACK, TRACK.lanes().get(0)), held, light), rival(car(true), 1, 1));
         assertThat(answer.ways()).extracting(EvenRace.Way::by).containsExactly(By.VOLTAGE);
     }
 
     @Test
     void likeCarsOnOneLaneAreLevel() {
-        Answer answer = EvenRace.of(rival(car(true), 0, 0.9), rival(car(true), 0, 0.9), Bounds.NONE);
+        Answer answer = EvenRace.of(rival(car(true), 0, 0.9), rival(car(true), 0, 0.9));
         assertThat(answer.isLevel()).isTrue();
         assertThat(answer.ways()).isEmpty();
     }

@@ -7,8 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.lapwright.core.car.Balance;
@@ -27,6 +27,8 @@ import org.lapwright.core.car.change.DriveChange;
 import org.lapwright.core.car.change.NoseChange;
 import org.lapwright.core.car.change.SampleCar;
 import org.lapwright.core.car.change.TyreChange;
+import org.lapwright.core.car.rules.ClassLimits;
+import org.lapwright.core.car.rules.ClassNumber;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.Limit;
 import org.lapwright.core.dynamics.ResolvedCar;
@@ -61,7 +63,7 @@ final class RankingTest {
     @Test
     void theBestOfAFewHundredIsTheBestByBruteForce() {
         Build car = withoutDoubt();
-        List<Candidate> candidates = Candidates.of(car, List.of(), Bounds.NONE);
+        List<Candidate> candidates = Candidates.of(car, List.of(), ClassLimits.NONE);
         assertThat(candidates).hasSizeGreaterThan(1000);
         double before = lapS(car.setUp());
         List<Double> gains = new ArrayList<>();
@@ -118,7 +120,7 @@ final class RankingTest {
     void gripBeatsGrams() {
         Change grippy = new TyreChange.Fitted(
                 "grippy", new RearTyre(new Reading(20, 0.1), new Reading(1.4, 0.05)), Optional.empty());
-        List<Suggestion> all = ranked(car(), Candidates.of(car(), List.of(grippy), Bounds.NONE));
+        List<Suggestion> all = ranked(car(), Candidates.of(car(), List.of(grippy), ClassLimits.NONE));
         Suggestion best = all.stream()
                 .filter(suggestion -> suggestion.candidate().changes().size() == 1)
                 .max(Comparator.comparingDouble(Suggestion::gainS))
@@ -149,7 +151,7 @@ final class RankingTest {
     @Test
     void lanesDrivenAtOnceGiveTheSame() {
         List<Candidate> candidates =
-                Candidates.of(car(), List.of(), Bounds.NONE).subList(0, 60);
+                Candidates.of(car(), List.of(), ClassLimits.NONE).subList(0, 60);
         List<Suggestion> inTurn = new Ranking(TRACK, TRACK.lanes(), DRAWS, 1).rank(car(), candidates);
         List<Suggestion> atOnce = new Ranking(
                         TRACK,
@@ -163,13 +165,16 @@ final class RankingTest {
 
     @Test
     void boundsOfTheClassAreNeverBroken() {
-        Bounds bounds = new Bounds(OptionalDouble.of(84), OptionalDouble.of(88), OptionalDouble.of(50), false);
+        ClassLimits bounds = new ClassLimits(
+                Map.of(ClassNumber.LEAST_MASS, 84.0, ClassNumber.MOST_MASS, 88.0, ClassNumber.MOST_WIDTH, 50.0),
+                false,
+                Map.of());
         Build car = car();
         List<Candidate> allowed = Candidates.of(car, List.of(), bounds);
         assertThat(allowed)
                 .isNotEmpty()
                 .allSatisfy(candidate ->
-                        assertThat(bounds.allow(candidate.apply(car).setUp())).isTrue());
+                        assertThat(bounds.allow(candidate.apply(car))).isTrue());
         assertThat(allowed)
                 .noneMatch(candidate -> candidate.changes().get(0).kind() == ChangeKind.BALLAST_REMOVED
                         && candidate.apply(car).setUp().massProperties().totalG() < 84);
@@ -177,10 +182,10 @@ final class RankingTest {
 
     @Test
     void shimsAreOfferedOnlyWhereTheGapIsKnown() {
-        assertThat(Candidates.of(car(), List.of(), Bounds.NONE))
+        assertThat(Candidates.of(car(), List.of(), ClassLimits.NONE))
                 .noneMatch(candidate -> candidate.changes().get(0) instanceof NoseChange);
         Build gapped = new NoseChange.FrontGapMeasured(Reading.exact(-0.3)).apply(car());
-        assertThat(Candidates.of(gapped, List.of(), Bounds.NONE))
+        assertThat(Candidates.of(gapped, List.of(), ClassLimits.NONE))
                 .anyMatch(candidate -> candidate.changes().get(0) instanceof NoseChange.ShimAdded);
     }
 

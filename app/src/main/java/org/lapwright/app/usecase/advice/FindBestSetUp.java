@@ -9,10 +9,10 @@ import java.util.function.Supplier;
 import org.lapwright.core.advice.BestSetUp;
 import org.lapwright.core.advice.BestSetUp.Found;
 import org.lapwright.core.advice.BestSteps;
-import org.lapwright.core.advice.Bounds;
 import org.lapwright.core.advice.Course;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
+import org.lapwright.core.car.rules.ClassLimits;
 
 /** What is the fastest set-up that can be made of this car, and what does each step to it bring? */
 public final class FindBestSetUp {
@@ -41,7 +41,7 @@ public final class FindBestSetUp {
      * @param shelf changes that the parts on the shelf allow
      * @param bounds rules of the owner's class
      */
-    public record Question(Build car, List<Course> courses, List<Change> shelf, Bounds bounds) {
+    public record Question(Build car, List<Course> courses, List<Change> shelf, ClassLimits bounds) {
         /** Copies the lists. */
         public Question {
             courses = List.copyOf(courses);

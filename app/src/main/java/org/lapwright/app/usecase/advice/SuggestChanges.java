@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.lapwright.app.usecase.Figures;
-import org.lapwright.core.advice.Bounds;
 import org.lapwright.core.advice.Candidate;
 import org.lapwright.core.advice.Candidates;
 import org.lapwright.core.advice.Proof;
@@ -18,6 +17,7 @@ import org.lapwright.core.advice.Suggestion;
 import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
+import org.lapwright.core.car.rules.ClassLimits;
 import org.lapwright.core.dynamics.LapSolver;
 import org.lapwright.core.dynamics.ResolvedCar;
 import org.lapwright.core.numbers.SetUpNumbers;
@@ -56,7 +56,7 @@ public final class SuggestChanges {
             Track track,
             List<Lane> lanes,
             List<Change> shelf,
-            Bounds bounds,
+            ClassLimits bounds,
             Proof proof,
             List<SetUp> learned) {
         /** Copies the lists. */
@@ -71,9 +71,14 @@ public final class SuggestChanges {
             return new Question(car, track, lanes, shelf, bounds, proof, cars);
         }
 
+        /** The same within the rules of a class. */
+        public Question within(ClassLimits rules) {
+            return new Question(car, track, lanes, shelf, rules, proof, learned);
+        }
+
         /** About all lanes of a track, with nothing on the shelf and a driver of whom nothing is known. */
         public static Question of(Build car, Track track) {
-            return new Question(car, track, track.lanes(), List.of(), Bounds.NONE, Proof.USUAL, List.of());
+            return new Question(car, track, track.lanes(), List.of(), ClassLimits.NONE, Proof.USUAL, List.of());
         }
     }
 

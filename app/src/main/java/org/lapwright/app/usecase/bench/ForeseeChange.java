@@ -11,6 +11,7 @@ import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.change.Build;
 import org.lapwright.core.car.change.Change;
 import org.lapwright.core.car.change.Trim;
+import org.lapwright.core.car.rules.RaceClass;
 import org.lapwright.core.numbers.SetUpNumbers;
 import org.lapwright.core.prediction.ChangeForecaster;
 import org.lapwright.core.prediction.ChangeForecaster.ChangeForecast;
@@ -70,11 +71,17 @@ public final class ForeseeChange {
     /**
      * Foresees a change.
      *
+     * @param before the car
+     * @param change what is done to it
+     * @param track where it is driven, if that is known
+     * @param raceClass in which it is run, if in any
+     * @return what comes of it
      * @throws IllegalArgumentException if it cannot be made to this car, with the reason
      */
-    public Foreseen foresee(Build before, Change change, Optional<Track> track) {
+    public Foreseen foresee(Build before, Change change, Optional<Track> track, Optional<RaceClass> raceClass) {
         Build after = change.apply(before);
         List<String> remarks = new ArrayList<>();
+        raceClass.ifPresent(rules -> remarks.addAll(rules.remarks(after)));
         List<LaneGain> lanes =
                 track.map(chosen -> lanes(before, change, chosen, remarks)).orElse(List.of());
         frontWheels(before, after).ifPresent(remarks::add);

@@ -34,6 +34,7 @@ import org.lapwright.core.car.SetUp;
  * @param notices what could not be worked out
  * @param lately the last change; empty when none was logged
  * @param photo whether it has one
+ * @param raceClass the class in which it is run
  */
 public record CarPage(
         Shell shell,
@@ -48,7 +49,8 @@ public record CarPage(
         List<LaneView> lanes,
         List<String> notices,
         Optional<Lately> lately,
-        boolean photo) {
+        boolean photo,
+        ClassChoice raceClass) {
     /** Copies the lists. */
     public CarPage {
         pieces = List.copyOf(pieces);
@@ -75,7 +77,8 @@ public record CarPage(
                 tidings.lanes(),
                 tidings.notices(),
                 tidings.lately(),
-                tidings.photo());
+                tidings.photo(),
+                tidings.raceClass());
     }
 
     /** The name as part of an address. */
@@ -171,13 +174,34 @@ public record CarPage(
      * @param notices what could not be worked out
      * @param lately the last change
      * @param photo whether the car has one
+     * @param raceClass in which it is run
      */
     public record Tidings(
-            boolean saved, List<LaneView> lanes, List<String> notices, Optional<Lately> lately, boolean photo) {
+            boolean saved,
+            List<LaneView> lanes,
+            List<String> notices,
+            Optional<Lately> lately,
+            boolean photo,
+            ClassChoice raceClass) {
         /** Copies the lists. */
         public Tidings {
             lanes = List.copyOf(lanes);
             notices = List.copyOf(notices);
+        }
+    }
+
+    /**
+     * In which class a car is run.
+     *
+     * @param names of the classes there are
+     * @param chosen its class; empty without one
+     * @param remarks what of the car breaks its rules
+     */
+    public record ClassChoice(List<String> names, String chosen, List<String> remarks) {
+        /** Copies the lists. */
+        public ClassChoice {
+            names = List.copyOf(names);
+            remarks = List.copyOf(remarks);
         }
     }
 

@@ -29,6 +29,7 @@ import org.lapwright.core.units.Interval;
  * @param tried how many changes were tried
  * @param problem why there is no advice; empty when there is
  * @param bars what one unit more of each thing does
+ * @param rules what the rules of the car's class have to do with it
  */
 public record NextPage(
         Shell shell,
@@ -42,7 +43,8 @@ public record NextPage(
         List<Card> others,
         int tried,
         String problem,
-        List<Bar> bars) {
+        List<Bar> bars,
+        List<String> rules) {
     private static final int FIRST = 3;
     private static final double WIDEST = 100;
     private static final double SMALL_S = 0.0005;
@@ -58,6 +60,7 @@ public record NextPage(
         first = List.copyOf(first);
         others = List.copyOf(others);
         bars = List.copyOf(bars);
+        rules = List.copyOf(rules);
     }
 
     /**
@@ -97,7 +100,8 @@ public record NextPage(
     /** A page without advice. */
     public static NextPage without(
             Shell shell, List<String> cars, String car, List<String> tracks, String track, String problem) {
-        return new NextPage(shell, cars, car, tracks, track, "", 0, List.of(), List.of(), 0, problem, List.of());
+        return new NextPage(
+                shell, cars, car, tracks, track, "", 0, List.of(), List.of(), 0, problem, List.of(), List.of());
     }
 
     /** The page of an answer. */
@@ -127,7 +131,13 @@ public record NextPage(
                 cards.subList(split, cards.size()),
                 answer.tried(),
                 "",
-                bars(sensitivities));
+                bars(sensitivities),
+                List.of());
+    }
+
+    /** The same with what the rules of the car's class have to do with it. */
+    public NextPage withRules(List<String> said) {
+        return new NextPage(shell, cars, car, tracks, track, lap, runs, first, others, tried, problem, bars, said);
     }
 
     private static List<Bar> bars(List<Sensitivity> sensitivities) {

@@ -12,12 +12,21 @@ import org.lapwright.app.web.view.Shell;
  * @param typed what was typed
  * @param problem what is wrong with it; empty when nothing is
  * @param key made up once for this drive
+ * @param broken rules of its class that the car breaks; once told, the drive can begin all the same
  */
-public record StartPage(Shell shell, List<String> cars, List<String> tracks, Typed typed, String problem, String key) {
+public record StartPage(
+        Shell shell,
+        List<String> cars,
+        List<String> tracks,
+        Typed typed,
+        String problem,
+        String key,
+        List<String> broken) {
     /** Copies the lists. */
     public StartPage {
         cars = List.copyOf(cars);
         tracks = List.copyOf(tracks);
+        broken = List.copyOf(broken);
     }
 
     /**

@@ -1,4 +1,4 @@
-package org.lapwright.app.files.garage;
+package org.lapwright.app.files.answer;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
