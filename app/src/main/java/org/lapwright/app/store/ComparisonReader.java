@@ -40,6 +40,8 @@ final class ComparisonReader {
             + " WHERE c.car_id = :car AND c.archived_at IS NULL ORDER BY c.id DESC LIMIT 1";
 
     private static final String VISIBLE = "c.archived_at IS NULL";
+    private static final String PAGE = "c.id IN (SELECT id FROM comparison WHERE archived_at IS NULL"
+            + " ORDER BY saved_at DESC, id DESC LIMIT :most OFFSET :from)";
     private static final String ARCHIVED = "c.archived_at IS NOT NULL";
     private static final String NUMBERED = "c.id = :id";
 
@@ -103,6 +105,13 @@ final class ComparisonReader {
                 SELECT 1 FROM comparison_run cr JOIN raw_lap l ON l.run_id = cr.run_id WHERE cr.comparison_id = c.id)
             ORDER BY c.saved_at DESC, c.id DESC""";
 
+    private static final String CARS = """
+            SELECT car.name
+            FROM comparison c
+            JOIN car ON car.id = c.car_id
+            WHERE c.archived_at IS NULL AND NOT c.example
+            ORDER BY c.saved_at DESC, c.id DESC""";
+
     private static final String IS_EXAMPLE = """
             SELECT COUNT(*) FROM car
             WHERE name_key = :key AND example AND NOT EXISTS (
@@ -122,6 +131,11 @@ final class ComparisonReader {
         return read(VISIBLE, Map.of());
     }
 
+    /** Some that are not archived. */
+    List<SavedComparison> visible(int from, int most) {
+        return read(PAGE, Map.of("from", from, "most", most));
+    }
+
     /** All that are archived, newest first. */
     List<SavedComparison> archived() {
         return read(ARCHIVED, Map.of());
@@ -137,6 +151,11 @@ final class ComparisonReader {
         return handle.createQuery(TRACKS).mapTo(String.class).stream()
                 .distinct()
                 .toList();
+    }
+
+    /** The racer's own cars, the one kept last first. */
+    List<String> carsDriven() {
+        return handle.createQuery(CARS).mapTo(String.class).stream().distinct().toList();
     }
 
     /** For each car on the track: the runs of the set-up it has now. */

@@ -97,6 +97,18 @@ public final class MemoryGarage implements GarageStore {
     }
 
     @Override
+    public synchronized List<SavedComparison> comparisons(int from, int most) {
+        return comparisons().stream().skip(from).limit(most).toList();
+    }
+
+    /** Comparisons are added or altered as a whole: the garage is small, so what they come to is worked out anew. */
+    @Override
+    public synchronized long revision() {
+        requireOpen();
+        return entries.hashCode() * 31L + files.hashCode();
+    }
+
+    @Override
     public synchronized List<SavedComparison> archived() {
         requireOpen();
         return newestFirst(true);
@@ -113,6 +125,16 @@ public final class MemoryGarage implements GarageStore {
         return comparisons().stream()
                 .filter(saved -> saved.kept().session().laps() > 0)
                 .map(saved -> saved.kept().track())
+                .distinct()
+                .toList();
+    }
+
+    @Override
+    public synchronized List<String> carsDriven() {
+        return comparisons().stream()
+                .map(SavedComparison::kept)
+                .filter(kept -> !kept.example())
+                .map(KeptComparison::car)
                 .distinct()
                 .toList();
     }

@@ -26,6 +26,9 @@ import org.lapwright.core.trial.ladder.CarLaps;
  * <p>One connection writes, one reads beside it; each serves one thread at a time. Any number of threads may call.
  */
 public final class SqliteGarage implements GarageStore {
+    /** More commits than one connection ever sees. */
+    private static final long CONNECTION = 1L << 32;
+
     private final SqliteFaults faults;
     private final SqliteLink writing;
     private final SqliteLink reading;
@@ -72,6 +75,18 @@ public final class SqliteGarage implements GarageStore {
     }
 
     @Override
+    public List<SavedComparison> comparisons(int from, int most) {
+        return read(reader -> reader.visible(from, most));
+    }
+
+    /** SQLite counts what others have committed for each connection anew: those opened count as well. */
+    @Override
+    public long revision() {
+        return reading.inTransaction(handle -> reading.opened() * CONNECTION
+                + handle.createQuery("PRAGMA data_version").mapTo(Long.class).one());
+    }
+
+    @Override
     public List<SavedComparison> archived() {
         return read(ComparisonReader::archived);
     }
@@ -84,6 +99,11 @@ public final class SqliteGarage implements GarageStore {
     @Override
     public List<String> tracks() {
         return read(ComparisonReader::tracks);
+    }
+
+    @Override
+    public List<String> carsDriven() {
+        return read(ComparisonReader::carsDriven);
     }
 
     @Override

@@ -26,6 +26,7 @@ final class SqliteLink implements AutoCloseable {
     private final Safe safeAtCommit;
     private final ReentrantLock lock = new ReentrantLock();
     private Optional<Connection> connection = Optional.empty();
+    private long opened;
     private boolean closed;
 
     /** Where a connection comes from. */
@@ -80,6 +81,11 @@ final class SqliteLink implements AutoCloseable {
         }
     }
 
+    /** How many connections there have been; for whoever is in a transaction of this link. */
+    long opened() {
+        return opened;
+    }
+
     private static void execute(Handle handle, String sql) throws SQLException {
         try (Statement statement = handle.getConnection().createStatement()) {
             statement.execute(sql);
@@ -104,6 +110,7 @@ final class SqliteLink implements AutoCloseable {
         }
         if (connection.isEmpty()) {
             connection = Optional.of(source.connect());
+            opened++;
         }
         return connection.get();
     }

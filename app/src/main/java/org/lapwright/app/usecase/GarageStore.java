@@ -30,6 +30,20 @@ public interface GarageStore
     /** All comparisons that are not archived, newest first. */
     List<SavedComparison> comparisons();
 
+    /**
+     * Some of them.
+     *
+     * @param from how many of the newest to leave out
+     * @param most how many to bring at most
+     */
+    List<SavedComparison> comparisons(int from, int most);
+
+    /**
+     * A number that is another one after anything in here was changed, by this program or by another. It means nothing beyond this
+     * object's life.
+     */
+    long revision();
+
     /** All comparisons that are archived, newest first. */
     List<SavedComparison> archived();
 
@@ -38,6 +52,9 @@ public interface GarageStore
 
     /** Names of the tracks that have laps and are not archived, the one driven last first. */
     List<String> tracks();
+
+    /** Names of the racer's own cars that have comparisons, the one kept last first. */
+    List<String> carsDriven();
 
     /**
      * For each car on the track that is not archived: the runs of the set-up it has now. Where the racer has laps of

@@ -17,9 +17,19 @@ public final class ShowKept {
         this.clock = clock;
     }
 
-    /** Those not removed, newest first. */
-    public List<SavedComparison> all() {
-        return store.comparisons();
+    /**
+     * Some of those not removed, newest first.
+     *
+     * @param from how many of the newest to leave out
+     * @param most how many at most
+     */
+    public List<SavedComparison> page(int from, int most) {
+        return store.comparisons(from, most);
+    }
+
+    /** Names of the racer's own cars among them, the one kept last first. */
+    public List<String> cars() {
+        return store.carsDriven();
     }
 
     /** One comparison, removed or not. */

@@ -34,6 +34,8 @@ import org.lapwright.core.trial.session.TrialSettings;
  * with a script the browser takes only the part it needs from it.
  */
 final class CompareRoutes {
+    private static final int MOST_OFFERED = 200;
+
     private final UseCases useCases;
     private final Pages pages;
     private final CompareReader reader;
@@ -211,12 +213,7 @@ final class CompareRoutes {
 
     private List<String> knownCars() {
         try {
-            return useCases.showKept().all().stream()
-                    .filter(saved -> !saved.kept().example())
-                    .map(saved -> saved.kept().car())
-                    .distinct()
-                    .limit(200)
-                    .toList();
+            return useCases.showKept().cars().stream().limit(MOST_OFFERED).toList();
         } catch (StoreException unreadable) {
             return List.of();
         }

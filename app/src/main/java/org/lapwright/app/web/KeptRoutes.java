@@ -31,14 +31,23 @@ final class KeptRoutes {
 
     void list(Context context) {
         ZoneId zone = ZoneId.systemDefault();
+        int from = from(context);
+        List<SavedComparison> page = kept.page(from, KeptListPage.ROWS + 1);
         pages.show(
                 context,
                 "keptlist.jte",
                 new KeptListPage(
                         pages.shell("Kept comparisons", Tab.KEPT),
-                        KeptListPage.rows(kept.all(), zone),
+                        KeptListPage.rows(page.stream().limit(KeptListPage.ROWS).toList(), zone),
                         KeptListPage.rows(kept.removed(), zone),
-                        example("/kept")));
+                        example("/kept"),
+                        from,
+                        page.size() > KeptListPage.ROWS));
+    }
+
+    private static int from(Context context) {
+        String asked = Forms.asked(context, "from");
+        return asked.matches("\\d{1,8}") ? Integer.parseInt(asked) : 0;
     }
 
     void one(Context context) {

@@ -198,6 +198,41 @@ abstract class GarageStoreContract extends GaragePhotoContract {
     }
 
     @Test
+    void comparisonsComePageByPage() {
+        List<SavedComparison> kept = new ArrayList<>();
+        for (int number = 0; number < 7; number++) {
+            kept.add(0, keepAt(Sample.numbered(number), AT.plusSeconds(number / 2)));
+        }
+        store.archive(kept.remove(2).id(), AT);
+        assertThat(store.comparisons(0, 4)).isEqualTo(kept.subList(0, 4));
+        assertThat(store.comparisons(4, 4)).isEqualTo(kept.subList(4, 6));
+        assertThat(store.comparisons(6, 4)).isEmpty();
+    }
+
+    @Test
+    void carsDrivenAreOnesOwnTheOneKeptLastFirst() {
+        keepAt(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1), AT);
+        keepAt(Sample.of("Whimbrel", Side.AFTER, 6.2, 6.1), AT.plusSeconds(1));
+        keepAt(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1), AT.plusSeconds(2));
+        keepAt(Sample.example(Sample.numbered(3)), AT.plusSeconds(3));
+        store.archive(
+                keepAt(Sample.of("Heron", Side.AFTER, 6.2, 6.1), AT.plusSeconds(4))
+                        .id(),
+                AT);
+        assertThat(store.carsDriven()).containsExactly("Dunlin", "Whimbrel");
+    }
+
+    @Test
+    void theRevisionIsAnotherAfterAnyChange() {
+        long empty = store.revision();
+        SavedComparison first = keep(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1));
+        long kept = store.revision();
+        assertThat(kept).isNotEqualTo(empty).isEqualTo(store.revision());
+        store.archive(first.id(), AT);
+        assertThat(store.revision()).isNotEqualTo(kept);
+    }
+
+    @Test
     void archivedOnesComeNewestFirstWhateverWasArchivedLast() {
         SavedComparison first = keepAt(Sample.numbered(1), AT);
         SavedComparison second = keepAt(Sample.numbered(2), AT);

@@ -43,6 +43,16 @@ final class FakeGarage implements GarageStore {
     }
 
     @Override
+    public List<SavedComparison> comparisons(int from, int most) {
+        return garage.comparisons(from, most);
+    }
+
+    @Override
+    public long revision() {
+        return garage.revision();
+    }
+
+    @Override
     public List<SavedComparison> archived() {
         return garage.archived();
     }
@@ -55,6 +65,11 @@ final class FakeGarage implements GarageStore {
     @Override
     public List<String> tracks() {
         return garage.tracks();
+    }
+
+    @Override
+    public List<String> carsDriven() {
+        return garage.carsDriven();
     }
 
     @Override

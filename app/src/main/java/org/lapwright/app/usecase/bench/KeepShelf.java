@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import org.lapwright.app.usecase.FileStore;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.KeptFile;
-import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShelfStore.NewPart;
 import org.lapwright.app.usecase.ShelfStore.ShelfRecord;
 import org.lapwright.core.car.shelf.Part;
@@ -38,10 +37,7 @@ public final class KeepShelf {
                 .filter(file -> !file.example())
                 .map(KeptFile::name)
                 .forEach(names::add);
-        store.comparisons().stream()
-                .map(SavedComparison::kept)
-                .filter(kept -> !kept.example())
-                .forEach(kept -> names.add(kept.car()));
+        names.addAll(store.carsDriven());
         return List.copyOf(names);
     }
 

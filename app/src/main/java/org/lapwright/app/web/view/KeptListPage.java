@@ -12,12 +12,23 @@ import org.lapwright.app.usecase.SavedComparison;
  * @param rows those on the lists, newest first
  * @param removed those removed, newest first
  * @param example what there is of the example garage
+ * @param from how many newer ones there are than those shown
+ * @param older whether there are older ones
  */
-public record KeptListPage(Shell shell, List<Row> rows, List<Row> removed, ExampleView example) {
+public record KeptListPage(
+        Shell shell, List<Row> rows, List<Row> removed, ExampleView example, int from, boolean older) {
+    /** So many are shown at a time. */
+    public static final int ROWS = 60;
+
     /** Copies the lists. */
     public KeptListPage {
         rows = List.copyOf(rows);
         removed = List.copyOf(removed);
+    }
+
+    /** Where the newer ones are; only for those that have some. */
+    public String newer() {
+        return from <= ROWS ? "/kept" : "/kept?from=" + (from - ROWS);
     }
 
     /** The rows of comparisons. */
