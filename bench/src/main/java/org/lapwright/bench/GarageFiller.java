@@ -69,6 +69,7 @@ public final class GarageFiller {
                 "track",
                 "red",
                 "driver",
+                "",
                 "change " + i,
                 Side.AFTER,
                 new Session(runs),

@@ -113,6 +113,7 @@ final class ListenCommand implements Callable<Integer> {
     private int restarts;
     private long lost;
     private int told;
+    private String soFar = "";
 
     @SuppressWarnings("NullAway.Init") // picocli fills the annotated fields
     ListenCommand(JudgeChange judgeChange, Sources sources) {
@@ -194,6 +195,7 @@ final class ListenCommand implements Callable<Integer> {
                             progress.side(planned).letter(),
                             number,
                             Figures.seconds(progress.lastS().orElse(0))));
+            tellSoFar(progress, out);
             if (progress.isRunDone()) {
                 out.println(
                         progress.isDone(planned)
@@ -204,21 +206,43 @@ final class ListenCommand implements Callable<Integer> {
         }
     }
 
+    /** The verdict holds whenever one looks, so it is told as soon as it says something else. */
+    private void tellSoFar(Progress progress, PrintWriter out) {
+        progress.comparable().ifPresent(session -> {
+            TrialSettings settings = settings();
+            String headline = new VerdictInWords(judgeChange.judge(session, settings), settings).headline();
+            if (!headline.equals(soFar)) {
+                soFar = headline;
+                out.println("so far: " + headline);
+            }
+        });
+    }
+
+    private TrialSettings settings() {
+        return TrialSettings.DEFAULT.withPlan(RunPlan.parse(plan));
+    }
+
     private void tellNews() {
         PrintWriter err = spec.commandLine().getErr();
         if (unreadable > 0) {
-            err.println("lapwright: %d lines could not be believed and were left out.".formatted(unreadable));
+            err.println("lapwright: %s could not be believed and counted for nothing."
+                    .formatted(counted(unreadable, "line", "lines")));
         }
         if (restarts > 0) {
-            err.println("lapwright: the gate began anew %d times; no lap goes over that.".formatted(restarts));
+            err.println("lapwright: the gate began anew %s; no lap goes over that."
+                    .formatted(counted(restarts, "time", "times")));
         }
         if (lost > 0) {
-            err.println("lapwright: the gate says that it lost %d passes.".formatted(lost));
+            err.println("lapwright: the gate says that it lost %s.".formatted(counted(lost, "pass", "passes")));
         }
     }
 
+    private static String counted(long count, String one, String many) {
+        return count == 1 ? "1 " + one : count + " " + many;
+    }
+
     private void print(PrintWriter out, Session session) {
-        TrialSettings settings = TrialSettings.DEFAULT.withPlan(RunPlan.parse(plan));
+        TrialSettings settings = settings();
         Verdict verdict = judgeChange.judge(session, settings);
         if (json) {
             out.println(Json.of(VerdictJson.of(verdict, settings)));

@@ -42,6 +42,7 @@ final class Parcel {
                 kept.track(),
                 kept.lane(),
                 kept.driver(),
+                kept.conditions(),
                 kept.change(),
                 kept.stays().code(),
                 saved.savedAt().toString(),
@@ -85,6 +86,7 @@ final class Parcel {
                     text(json.track()),
                     text(json.lane()),
                     text(json.driver()),
+                    text(json.conditions()),
                     text(json.change()),
                     Side.find(stays)
                             .orElseThrow(() -> new IllegalArgumentException(

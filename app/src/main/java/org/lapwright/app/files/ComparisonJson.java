@@ -12,18 +12,20 @@ import org.jspecify.annotations.Nullable;
  * @param track name of the track
  * @param lane name of the lane; may be empty
  * @param driver who drove; may be empty
+ * @param conditions of the evening; may be empty or missing
  * @param change what was changed; may be empty
  * @param stays the set-up that stays: before or after
  * @param savedAt when it was kept, RFC 3339
  * @param session the runs and what was fixed beforehand
  */
-@JsonPropertyOrder({"format", "car", "track", "lane", "driver", "change", "stays", "saved_at", "session"})
+@JsonPropertyOrder({"format", "car", "track", "lane", "driver", "conditions", "change", "stays", "saved_at", "session"})
 public record ComparisonJson(
         @JsonProperty("format") @Nullable String format,
         @JsonProperty("car") @Nullable String car,
         @JsonProperty("track") @Nullable String track,
         @JsonProperty("lane") @Nullable String lane,
         @JsonProperty("driver") @Nullable String driver,
+        @JsonProperty("conditions") @Nullable String conditions,
         @JsonProperty("change") @Nullable String change,
         @JsonProperty("stays") @Nullable String stays,
         @JsonProperty("saved_at") @Nullable String savedAt,

@@ -47,7 +47,7 @@ final class ComparisonReader {
 
     private static final String HEADS = """
             SELECT c.id, c.saved_at, car.name AS car, track.name AS track, lane.name AS lane, driver.name AS driver,
-                after_set_up.note AS change, c.stays, c.example, c.alpha, c.level_margin, c.hand_timed, c.plan,
+                after_set_up.note AS change, c.conditions, c.stays, c.example, c.alpha, c.level_margin, c.hand_timed, c.plan,
                 c.prior_autocorrelation, c.prior_autocorrelation_laps, c.prior_run_share, c.prior_sessions
             FROM comparison c
             JOIN car ON car.id = c.car_id
@@ -254,6 +254,7 @@ final class ComparisonReader {
                 row.getString("track"),
                 textOf(row, "lane"),
                 textOf(row, "driver"),
+                row.getString("conditions"),
                 row.getString("change"),
                 side(row.getString("stays")),
                 session,

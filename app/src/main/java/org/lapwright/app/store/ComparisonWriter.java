@@ -114,15 +114,16 @@ final class ComparisonWriter {
         TrialSettings settings = kept.settings();
         return place.bindTo(handle.createQuery("""
                         INSERT INTO comparison (car_id, before_set_up_id, after_set_up_id, stays, track_id, lane_id,
-                            driver_id, example, alpha, level_margin, hand_timed, plan, prior_autocorrelation,
+                            driver_id, conditions, example, alpha, level_margin, hand_timed, plan, prior_autocorrelation,
                             prior_autocorrelation_laps, prior_run_share, prior_sessions, saved_at)
-                        VALUES (:car, :before, :after, :stays, :track, :lane, :driver, :example, :alpha, :margin, :byHand,
+                        VALUES (:car, :before, :after, :stays, :track, :lane, :driver, :conditions, :example, :alpha, :margin, :byHand,
                             :plan, :autocorrelation, :autocorrelationLaps, :runShare, :sessions, :at)
                         RETURNING id"""))
                 .bind("car", car.id())
                 .bind("before", setUps.before())
                 .bind("after", setUps.after())
                 .bind("stays", kept.stays().code())
+                .bind("conditions", kept.conditions())
                 .bind("example", kept.example())
                 .bind("alpha", settings.alpha())
                 .bind("margin", settings.levelMargin())

@@ -45,7 +45,8 @@ final class SqliteSchema {
             "db/migration/V9__shelf.sql",
             "db/vendor/sqlite/V10__parts_stay.sql",
             "db/vendor/sqlite/V11__photos.sql",
-            "db/vendor/sqlite/V12__own_lists.sql");
+            "db/vendor/sqlite/V12__own_lists.sql",
+            "db/vendor/sqlite/V13__pauses_and_conditions.sql");
 
     /** The schema that this version ships. */
     static final SqliteSchema SHIPPED = new SqliteSchema(SCRIPTS);

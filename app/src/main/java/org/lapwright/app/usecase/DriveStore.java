@@ -72,6 +72,10 @@ public interface DriveStore {
     enum Press {
         /** The car came off. */
         CAME_OFF("came-off"),
+        /** The run is held up: what passes now is no lap. */
+        PAUSED("paused"),
+        /** The run goes on: the next pass starts the clock. */
+        GOES_ON("goes-on"),
         /** The car is as it has to be for the next run of the plan. */
         NEXT_RUN("next-run"),
         /** The drive is over and kept. */

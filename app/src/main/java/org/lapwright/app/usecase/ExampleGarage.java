@@ -205,6 +205,7 @@ public final class ExampleGarage {
                     track,
                     lane,
                     driver,
+                    "",
                     change,
                     side(stays),
                     new Session(driven),

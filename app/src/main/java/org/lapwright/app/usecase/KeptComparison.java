@@ -12,6 +12,7 @@ import org.lapwright.core.units.Check;
  * @param track name of the track, 1 to 80 characters
  * @param lane name of the lane, up to 40 characters, may be empty
  * @param driver who drove, up to 80 characters, may be empty
+ * @param conditions of the evening, up to 500 characters, may be empty
  * @param change what was changed, up to 500 characters, may be empty
  * @param stays the set-up that stays on the car
  * @param session the raw laps in the order driven, with the racer's word on single laps
@@ -23,6 +24,7 @@ public record KeptComparison(
         String track,
         String lane,
         String driver,
+        String conditions,
         String change,
         Side stays,
         Session session,
@@ -34,6 +36,7 @@ public record KeptComparison(
         track = Check.text(track, 80, "name of the track");
         lane = atMost(lane, 40, "name of the lane");
         driver = atMost(driver, 80, "name of the driver");
+        conditions = atMost(conditions, 500, "note on the conditions");
         change = atMost(change, 500, "note on the change");
     }
 

@@ -21,6 +21,9 @@ import org.lapwright.core.units.Interval;
  */
 public final class VerdictInWords {
     /** A difference of more than this share of a lap is none that a change makes. */
+    /** A ratio of spreads beyond this, and beneath one over it, tells nothing. */
+    private static final double MOST_RATIO = 5;
+
     private static final double MOST_TOLD = 0.25;
 
     private final Verdict verdict;
@@ -206,7 +209,11 @@ public final class VerdictInWords {
         return Math.abs(value) < 0.5 * Math.pow(10, -decimals) ? "almost 0" : Figures.fixed(Math.abs(value), decimals);
     }
 
+    /** A ratio that may lie far on either side of 1 is said to tell nothing. */
     private static String between(Interval interval) {
+        if (interval.low() * MOST_RATIO < 1 && interval.high() > MOST_RATIO) {
+            return ", but laps so few leave that wide open";
+        }
         return ", somewhere between %s and %s"
                 .formatted(Figures.fixed(interval.low(), 2), Figures.fixed(interval.high(), 2));
     }

@@ -61,6 +61,7 @@ class ExchangeCommandsTest {
                 "Shed loop",
                 "red",
                 "me",
+                "",
                 "deeper guide; \"=1+1\"",
                 Side.AFTER,
                 new Session(List.of(new DrivenRun(Side.BEFORE, before), new DrivenRun(Side.AFTER, after))),

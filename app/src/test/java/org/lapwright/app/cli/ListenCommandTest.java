@@ -66,8 +66,23 @@ class ListenCommandTest {
         Spoken spoken = listen();
         assertThat(spoken.status()).isZero();
         assertThat(spoken.out())
-                .contains("run 1 A  lap 1  6.", "run 3 B  lap 10", "All runs are driven.", "s a lap faster");
+                .contains("run 1 A  lap 1  6.", "run 3 B  lap 10", "All runs are driven.", "s a lap faster")
+                .containsPattern("so far: (Not sure yet|After is faster)");
+        assertThat(spoken.out().split("so far: ", -1))
+                .as("told when it says something else")
+                .hasSizeGreaterThan(3);
         assertThat(listen("--json").json().path("verdict").asText()).isEqualTo("faster");
+    }
+
+    /** Three laps a run say next to nothing of the spread; an interval over five orders of magnitude is no sentence. */
+    @Test
+    void aSpreadThatMayBeAnythingIsSaidToBeSo() throws IOException {
+        for (double pace : new double[] {6.3, 6.1, 6.1, 6.3}) {
+            run(3, pace);
+        }
+        assertThat(listen("--plan", "ABBA x 3").out())
+                .contains("but laps so few leave that wide open.")
+                .doesNotContain("between 0.0");
     }
 
     @Test
@@ -87,7 +102,8 @@ class ListenCommandTest {
         pass();
         Spoken spoken = listen("--plan", "AB x 10");
         assertThat(spoken.status()).isEqualTo(1);
-        assertThat(spoken.err()).contains("2 lines could not be believed", "only one side was driven");
+        assertThat(spoken.err())
+                .contains("2 lines could not be believed and counted for nothing", "only one side was driven");
         assertThat(spoken.out()).contains("lap 6").doesNotContain("lap 7");
     }
 
@@ -101,7 +117,7 @@ class ListenCommandTest {
         at += 6.3;
         pass();
         Spoken spoken = listen("--plan", "AB x 10");
-        assertThat(spoken.err()).contains("began anew 1 times");
+        assertThat(spoken.err()).contains("began anew 1 time;");
         assertThat(spoken.out()).contains("lap 4").doesNotContain("lap 5");
     }
 

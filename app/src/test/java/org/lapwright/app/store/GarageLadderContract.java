@@ -99,7 +99,7 @@ abstract class GarageLadderContract {
         keep(Sample.on("Attic oval", "Dunlin", Side.BEFORE, 4.2, 4.3));
         Session session = Session.of(TimedRun.of(6.9), TimedRun.of(7.0));
         keep(new KeptComparison(
-                "Dunlin", "Shed loop", "blue", "", "", Side.BEFORE, session, TrialSettings.DEFAULT, false));
+                "Dunlin", "Shed loop", "blue", "", "", "", Side.BEFORE, session, TrialSettings.DEFAULT, false));
         assertThat(onLadder("Dunlin")).containsExactly(6.2, 6.9);
         assertThat(onLadder("attic OVAL", "Dunlin")).containsExactly(4.2);
     }
@@ -116,7 +116,8 @@ abstract class GarageLadderContract {
     void runsOnTheLadderCarryTheRacersWord() {
         TimedRun run = new TimedRun(List.of(new TimedLap(1, 6.2)), List.of(new Overrule(1, LapKind.SLOW, "dust")));
         Session session = new Session(List.of(new DrivenRun(Side.AFTER, run)));
-        keep(new KeptComparison("Dunlin", "Shed loop", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false));
+        keep(new KeptComparison(
+                "Dunlin", "Shed loop", "", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false));
         assertThat(store.lapsOnTrack("Shed loop")).containsExactly(new CarLaps("Dunlin", List.of(run)));
     }
 
@@ -159,6 +160,7 @@ abstract class GarageLadderContract {
         KeptComparison noLaps = new KeptComparison(
                 "Robin",
                 "Attic oval",
+                "",
                 "",
                 "",
                 "",

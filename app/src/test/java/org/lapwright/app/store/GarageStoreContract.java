@@ -98,16 +98,26 @@ abstract class GarageStoreContract extends GaragePhotoContract {
 
     private static KeptComparison withSettings(TrialSettings settings) {
         Session session = Session.of(TimedRun.of(6.1), TimedRun.of(6.0));
-        return new KeptComparison("Dunlin", "Shed loop", "", "", "", Side.AFTER, session, settings, false);
+        return new KeptComparison("Dunlin", "Shed loop", "", "", "", "", Side.AFTER, session, settings, false);
     }
 
     @Test
     void aComparisonWithoutLapsComesBack() {
         KeptComparison noRuns = new KeptComparison(
-                "Dunlin", "Shed loop", "", "", "", Side.BEFORE, new Session(List.of()), TrialSettings.DEFAULT, false);
+                "Dunlin",
+                "Shed loop",
+                "",
+                "",
+                "",
+                "",
+                Side.BEFORE,
+                new Session(List.of()),
+                TrialSettings.DEFAULT,
+                false);
         KeptComparison noLaps = new KeptComparison(
                 "Dunlin",
                 "Shed loop",
+                "",
                 "",
                 "",
                 "",
@@ -131,7 +141,7 @@ abstract class GarageStoreContract extends GaragePhotoContract {
         TimedRun run = new TimedRun(List.of(new TimedLap(9, 6.2), new TimedLap(2, 6.3)), words);
         Session session = new Session(List.of(new DrivenRun(Side.AFTER, run)));
         KeptComparison comparison = new KeptComparison(
-                "Dunlin", "Shed loop", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false);
+                "Dunlin", "Shed loop", "", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false);
         assertThat(store.comparison(keep(comparison).id()).map(SavedComparison::kept))
                 .contains(comparison);
     }
@@ -332,7 +342,7 @@ abstract class GarageStoreContract extends GaragePhotoContract {
     private static KeptComparison withReason(String reason) {
         TimedRun run = new TimedRun(List.of(new TimedLap(1, 6.2)), List.of(new Overrule(1, LapKind.OFF, reason)));
         Session session = new Session(List.of(new DrivenRun(Side.AFTER, run)));
-        return new KeptComparison("c", "t", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false);
+        return new KeptComparison("c", "t", "", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false);
     }
 
     @Test

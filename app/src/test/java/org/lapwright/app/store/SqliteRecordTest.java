@@ -44,7 +44,16 @@ class SqliteRecordTest {
         try (SqliteGarage store = SqliteGarage.open(file)) {
             store.keep(
                     new KeptComparison(
-                            "Dunlin", "Shed loop", "red", "d", "c", Side.AFTER, session, TrialSettings.DEFAULT, false),
+                            "Dunlin",
+                            "Shed loop",
+                            "red",
+                            "d",
+                            "",
+                            "c",
+                            Side.AFTER,
+                            session,
+                            TrialSettings.DEFAULT,
+                            false),
                     Sample.full(),
                     "key",
                     AT);

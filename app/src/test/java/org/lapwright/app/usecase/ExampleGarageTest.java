@@ -113,6 +113,7 @@ class ExampleGarageTest {
                 kept.track(),
                 kept.lane(),
                 kept.driver(),
+                kept.conditions(),
                 kept.change(),
                 kept.stays(),
                 kept.session(),

@@ -113,7 +113,7 @@ class KnownDriverTest {
 
     private SavedComparison keep(Session session, TrialSettings settings) {
         KeptComparison comparison =
-                new KeptComparison("Redshank", "Attic oval", "", "", "", Side.AFTER, session, settings, false);
+                new KeptComparison("Redshank", "Attic oval", "", "", "", "", Side.AFTER, session, settings, false);
         return keeping.keep(comparison, "key " + store.comparisons().size());
     }
 

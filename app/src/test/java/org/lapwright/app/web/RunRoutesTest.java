@@ -115,6 +115,71 @@ class RunRoutesTest {
         assertThat(visitor.get("/run").body()).contains("came off or stopped");
     }
 
+    /** The lap that the pause cuts in two is none, nor is anything that passes meanwhile; the run goes on with its next lap. */
+    @Test
+    void aPauseLosesTheLapUnderWayAndNoOther() {
+        begin("AB x 10");
+        drive(3, 6, new Random(1));
+        press("paused");
+        String paused = visitor.get("/run").body();
+        assertThat(paused).contains("Paused.", "Go on", "3 of 10").doesNotContain(">Came off<");
+        at += 30;
+        send(pass());
+        at += 6;
+        send(pass());
+        assertThat(visitor.get("/run").body()).contains("3 of 10");
+        press("goes-on");
+        assertThat(visitor.get("/run").body()).contains("3 of 10", ">Pause<", "the first pass starts the clock");
+        at += 50;
+        send(pass());
+        assertThat(visitor.get("/run").body()).contains("3 of 10");
+        at += 6.1;
+        send(pass());
+        assertThat(visitor.get("/run").body()).contains("4 of 10", "6.100");
+    }
+
+    /** The sender counts what it sends: where the count jumps, the lap may be two in one, and counts for nothing. */
+    @Test
+    void aLapInWhichPassesWereLostDoesNotCount() {
+        begin("AB x 10");
+        drive(3, 6, new Random(1));
+        sequence++;
+        at += 6;
+        send(pass());
+        assertThat(visitor.get("/run").body()).contains("gate missed a pass");
+    }
+
+    @Test
+    void whoDrivesAndInWhichConditionsIsShownAndKept() {
+        visitor.post(
+                "/run",
+                Map.of(
+                        "car",
+                        "plain",
+                        "track",
+                        "Shed loop",
+                        "lane_number",
+                        "2",
+                        "plan",
+                        "AB x 3",
+                        "warm_up",
+                        "1",
+                        "driver",
+                        "Sandpiper",
+                        "conditions",
+                        "swept, 18 \u00b0C",
+                        "key",
+                        "conditions"));
+        assertThat(visitor.get("/run").body()).contains("Sandpiper \u00b7 swept, 18 \u00b0C");
+        drive(3, 6.2, new Random(1));
+        press("next-run");
+        drive(3, 6.1, new Random(2));
+        HttpResponse<String> kept = press("kept");
+        String page =
+                visitor.get(kept.headers().firstValue("Location").orElseThrow()).body();
+        assertThat(page).contains("Conditions", "swept, 18 \u00b0C", "Sandpiper");
+    }
+
     @Test
     void badPassesAreNamedAndTakeNothing() {
         assertThat(send(pass()).body()).contains("no drive is on");

@@ -195,8 +195,8 @@ final class Stage implements AutoCloseable {
     /** A kept comparison of the racer's own, 20 laps a side about these paces, always the same for the same seed. */
     SavedComparison keep(String car, double before, double after, long seed) {
         Session session = Session.of(run(before, seed), run(after, seed + 1000));
-        KeptComparison kept =
-                new KeptComparison(car, "Shed loop", "red", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false);
+        KeptComparison kept = new KeptComparison(
+                car, "Shed loop", "red", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false);
         return keepComparison.keep(kept, car + " " + seed);
     }
 

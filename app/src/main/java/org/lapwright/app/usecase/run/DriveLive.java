@@ -140,6 +140,7 @@ public final class DriveLive {
                 fixed.track(),
                 fixed.lane(),
                 fixed.driver(),
+                fixed.conditions(),
                 fixed.change(),
                 verdict.decision() == Decision.SLOWER ? Side.BEFORE : Side.AFTER,
                 session,

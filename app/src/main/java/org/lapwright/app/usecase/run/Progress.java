@@ -14,6 +14,7 @@ import org.lapwright.core.trial.session.Side;
  * @param warmUpLeft laps still to warm up in it
  * @param lapsLeft laps still to drive in it after that
  * @param lapOpen whether a lap is under way
+ * @param paused whether it is held up
  * @param lastS last lap, s, a warm-up lap too; empty before the first of the run
  * @param handTimed whether a thumb timed it
  * @param presses how many buttons were pressed so far
@@ -24,6 +25,7 @@ public record Progress(
         int warmUpLeft,
         int lapsLeft,
         boolean lapOpen,
+        boolean paused,
         OptionalDouble lastS,
         boolean handTimed,
         int presses) {

@@ -24,6 +24,7 @@ final class Reckoning {
     private static final double HOLD_OFF_S = 0.5;
 
     private static final String CAME_OFF = "came off";
+    private static final String PASSES_LOST = "the gate's count shows passes lost";
 
     private final NewDrive fixed;
     private final RunPlan plan;
@@ -34,6 +35,7 @@ final class Reckoning {
     private int warmUp;
     private int presses;
     private boolean cameOff;
+    private boolean paused;
     private boolean handTimed;
     private OptionalDouble lastS = OptionalDouble.empty();
 
@@ -50,7 +52,7 @@ final class Reckoning {
     void take(DriveEvent event) {
         if (event instanceof Passed passed) {
             handTimed |= passed.pass().stamp().clock() == PassClock.HAND;
-            if (laps.size() < plan.lapsPerRun() && counter.add(passed.pass())) {
+            if (!paused && laps.size() < plan.lapsPerRun() && counter.add(passed.pass())) {
                 lap();
             }
         } else if (event instanceof Pressed pressed) {
@@ -67,6 +69,8 @@ final class Reckoning {
             laps.add(new TimedLap(laps.size() + 1, seconds));
             if (cameOff) {
                 words.add(new Overrule(laps.size(), LapKind.OFF, CAME_OFF));
+            } else if (counter.lastLap().passesLost()) {
+                words.add(new Overrule(laps.size(), LapKind.MISSED, PASSES_LOST));
             }
         }
         cameOff = false;
@@ -76,6 +80,11 @@ final class Reckoning {
         presses++;
         if (press == Press.CAME_OFF) {
             cameOff = true;
+        } else if (press == Press.PAUSED || press == Press.GOES_ON) {
+            // The lap under way spans the pause: it is none.
+            paused = press == Press.PAUSED;
+            counter = newCounter();
+            cameOff = false;
         } else if (press == Press.NEXT_RUN && done.size() < plan.order().size() - 1) {
             done.add(present());
             laps = new ArrayList<>();
@@ -83,6 +92,7 @@ final class Reckoning {
             counter = newCounter();
             warmUp = 0;
             cameOff = false;
+            paused = false;
             lastS = OptionalDouble.empty();
         }
     }
@@ -100,6 +110,7 @@ final class Reckoning {
                 fixed.warmUp() - warmUp,
                 plan.lapsPerRun() - laps.size(),
                 counter.isOpen(),
+                paused,
                 lastS,
                 handTimed,
                 presses);

@@ -49,7 +49,8 @@ public record CompareForm(
 
     /** The same, about a change of a car. */
     public CompareForm about(String car, String change) {
-        KeepFields about = new KeepFields(car, keep.track(), keep.lane(), keep.driver(), change, keep.stays());
+        KeepFields about =
+                new KeepFields(car, keep.track(), keep.lane(), keep.driver(), keep.conditions(), change, keep.stays());
         return new CompareForm(boxes, options, fixed, words, about, key, judged);
     }
 

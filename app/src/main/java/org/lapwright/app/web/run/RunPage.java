@@ -3,6 +3,7 @@ package org.lapwright.app.web.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.LapInWords;
@@ -35,6 +36,7 @@ import org.lapwright.core.trial.session.TrialSettings;
  * @param runs the runs of the plan, how far each is
  * @param verdict so far; empty until both sides have laps
  * @param advice whether to go on or stop; empty until there is a verdict
+ * @param paused whether the run is held up
  * @param runDone whether the car can be made ready for the next run
  * @param done whether the plan is driven
  * @param laps of this run, the newest first
@@ -52,6 +54,7 @@ public record RunPage(
         List<RunMark> runs,
         String verdict,
         String advice,
+        boolean paused,
         boolean runDone,
         boolean done,
         List<LapRow> laps,
@@ -79,6 +82,13 @@ public record RunPage(
      * @param kind in words; empty for a clean one
      */
     public record LapRow(int number, String time, String kind) {}
+
+    /** Who drives, and in which conditions; what was not said is left out. */
+    public List<String> about() {
+        return Stream.of(fixed.driver(), fixed.conditions())
+                .filter(said -> !said.isEmpty())
+                .toList();
+    }
 
     /** The page of a drive. */
     public static RunPage of(Shell shell, Standing drive, Optional<Verdict> verdict, TrialSettings settings) {
@@ -109,6 +119,7 @@ public record RunPage(
                 verdict.map(found -> new VerdictInWords(found, settings).headline())
                         .orElse(""),
                 verdict.map(found -> advice(found, settings, done)).orElse(""),
+                progress.paused(),
                 progress.isRunDone(),
                 done,
                 rows(laps),
@@ -127,6 +138,9 @@ public record RunPage(
             return next == Side.AFTER
                     ? "Run done. Put the change on, then start the next run."
                     : "Run done. Take the change off, then start the next run.";
+        }
+        if (progress.paused()) {
+            return "Paused. What passes now is no lap; go on when the car is ready.";
         }
         String with = progress.side(plan) == Side.AFTER ? "with the change" : "without the change";
         return "Run %d of %d, %s%s"

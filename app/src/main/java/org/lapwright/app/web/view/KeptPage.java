@@ -47,6 +47,7 @@ public record KeptPage(
         facts.add(new Fact("Track", kept.track()));
         add(facts, "Lane", kept.lane());
         add(facts, "Driver", kept.driver());
+        add(facts, "Conditions", kept.conditions());
         add(facts, "Changed", kept.change());
         facts.add(new Fact("Stays on the car", kept.stays() == Side.AFTER ? "the set-up after" : "the set-up before"));
         kept.settings().plan().ifPresent(plan -> facts.add(new Fact("Plan", Fixed.inWords(plan))));

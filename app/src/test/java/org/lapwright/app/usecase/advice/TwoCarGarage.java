@@ -55,7 +55,8 @@ final class TwoCarGarage {
     /** Keeps a comparison on the red lane. */
     void keep(String car, String by, String change, Side stays, Session session) {
         keeping.keep(
-                new KeptComparison(car, track.name(), "red", by, change, stays, session, TrialSettings.DEFAULT, false),
+                new KeptComparison(
+                        car, track.name(), "red", by, "", change, stays, session, TrialSettings.DEFAULT, false),
                 car + by + change);
     }
 
