@@ -35,6 +35,7 @@ import org.lapwright.app.usecase.physics.OwnPieces;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.app.usecase.run.OwnScreening;
 import org.lapwright.app.web.BenchCases;
 import org.lapwright.app.web.PhysicsCases;
 import org.lapwright.app.web.UseCases;
@@ -144,6 +145,7 @@ final class Wiring {
                         new DriveLive(garage, judgeChange, keepComparison, knownDriver, clock),
                         new KeepShelf(garage, clock),
                         new KeepPhoto(garage, clock),
-                        new OwnClasses(garage, clock)));
+                        new OwnClasses(garage, clock),
+                        new OwnScreening(garage, clock)));
     }
 }

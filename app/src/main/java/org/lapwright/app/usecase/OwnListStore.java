@@ -16,7 +16,9 @@ public interface OwnListStore {
         /** Kinds of track pieces. */
         PIECES,
         /** Classes with their rules. */
-        CLASSES
+        CLASSES,
+        /** The screening that is on, with its laps so far. */
+        SCREENING
     }
 
     /**

@@ -10,6 +10,7 @@ import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.app.usecase.run.OwnScreening;
 
 /**
  * The questions of the bench that the pages can answer.
@@ -24,6 +25,7 @@ import org.lapwright.app.usecase.run.DriveLive;
  * @param keepShelf which parts are where, and how worn
  * @param keepPhoto what a car looks like
  * @param ownClasses in which class a car is run, and what that allows
+ * @param ownScreening which of several tweaks matter
  */
 public record BenchCases(
         LogChange logChange,
@@ -35,4 +37,5 @@ public record BenchCases(
         DriveLive driveLive,
         KeepShelf keepShelf,
         KeepPhoto keepPhoto,
-        OwnClasses ownClasses) {}
+        OwnClasses ownClasses,
+        OwnScreening ownScreening) {}

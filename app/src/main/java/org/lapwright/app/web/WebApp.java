@@ -129,6 +129,9 @@ public final class WebApp implements AutoCloseable {
         routes.post("/example/remove", kept::removeExample);
         routes.post("/example/bring-back", kept::bringExampleBack);
         routeBench(routes);
+        ScreeningRoutes screening = new ScreeningRoutes(useCases, pages);
+        routes.get("/run/screening", screening::show);
+        routes.post("/run/screening", screening::press);
         routes.get("/run", run::show);
         routes.post("/run", run::begin);
         routes.post("/run/press", run::press);

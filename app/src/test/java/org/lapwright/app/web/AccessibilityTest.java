@@ -52,6 +52,7 @@ class AccessibilityTest {
             "/bench/file",
             "/bench/photo?name=plain",
             "/bench/classes",
+            "/run/screening",
             "/shelf",
             "/shelf/part?id=1",
             "/bench/change?name=magnet",

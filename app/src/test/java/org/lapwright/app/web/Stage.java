@@ -36,6 +36,7 @@ import org.lapwright.app.usecase.physics.OwnPieces;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.app.usecase.run.OwnScreening;
 import org.lapwright.core.car.shelf.PartEvent;
 import org.lapwright.core.car.shelf.PartKind;
 import org.lapwright.core.fit.CarFit;
@@ -111,7 +112,8 @@ final class Stage implements AutoCloseable {
                                 new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK),
                                 new KeepShelf(garage, CLOCK),
                                 new KeepPhoto(garage, CLOCK),
-                                new OwnClasses(garage, CLOCK))))
+                                new OwnClasses(garage, CLOCK),
+                                new OwnScreening(garage, CLOCK))))
                 .start(port);
     }
 

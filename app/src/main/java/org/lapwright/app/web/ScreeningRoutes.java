@@ -1,0 +1,165 @@
+package org.lapwright.app.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.security.SecureRandom;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.lapwright.app.files.Answers;
+import org.lapwright.app.files.LapReading;
+import org.lapwright.app.files.LapText;
+import org.lapwright.app.files.garage.ScreeningFile;
+import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.StoreException;
+import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.run.OwnScreening;
+import org.lapwright.app.web.compare.Fields;
+import org.lapwright.app.web.screening.ScreeningPage;
+import org.lapwright.app.web.screening.ScreeningPage.Typed;
+import org.lapwright.app.web.view.Shell.Tab;
+import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.trial.screening.Screening;
+
+/** Several tweaks at once: begin a plan, drive its runs, see what stands out. */
+final class ScreeningRoutes {
+    private static final int LOTS = Integer.MAX_VALUE;
+
+    private final OwnScreening screening;
+    private final OwnGarage garage;
+    private final Pages pages;
+    private final SecureRandom lots = new SecureRandom();
+
+    ScreeningRoutes(UseCases useCases, Pages pages) {
+        this.screening = useCases.bench().ownScreening();
+        this.garage = useCases.physics().garage();
+        this.pages = pages;
+    }
+
+    void show(Context context) {
+        boolean another = context.queryParamMap().containsKey("another");
+        Typed blank = new Typed(Forms.asked(context, "car"), Forms.asked(context, "track"), "", "8", "10");
+        show(context, blank, another ? Optional.empty() : on(), "", List.of());
+    }
+
+    void press(Context context) {
+        Forms.require(context);
+        Fields fields = new Fields(context.formParamMap());
+        try {
+            switch (fields.text("do")) {
+                case "begin" -> begin(context, fields);
+                case "run" -> run(context, fields);
+                case "undo" -> undo(context, fields);
+                default ->
+                    throw new Problem(
+                            422, "There is no such button.", "Open the screening again. Nothing was changed.");
+            }
+        } catch (StoreException failed) {
+            throw new Problem(503, "Not saved.", String.valueOf(failed.getMessage()));
+        }
+    }
+
+    private void begin(Context context, Fields fields) {
+        Typed typed = new Typed(
+                fields.text("car"),
+                fields.text("track"),
+                fields.text("tweaks"),
+                fields.text("runs"),
+                fields.text("laps_per_run"));
+        try {
+            List<String> tweaks = Arrays.stream(typed.tweaks().split("[\\r\\n]+"))
+                    .map(String::strip)
+                    .filter(name -> !name.isEmpty())
+                    .toList();
+            Screening plan = new Screening(
+                    tweaks,
+                    whole(typed.runs(), "number of runs"),
+                    whole(typed.lapsPerRun(), "number of laps"),
+                    lots.nextInt(LOTS));
+            screening.keep(new ScreeningFile(typed.car(), typed.track(), plan, List.of()).text());
+            context.redirect("/run/screening", HttpStatus.SEE_OTHER);
+        } catch (IllegalArgumentException wrong) {
+            context.status(422);
+            show(context, typed, Optional.empty(), "", List.of(Forms.sentence(wrong)));
+        }
+    }
+
+    private static int whole(String text, String name) {
+        if (!text.strip().matches("\\d{1,6}")) {
+            throw new IllegalArgumentException("%s is '%s'; give a whole number".formatted(name, text.strip()));
+        }
+        return Integer.parseInt(text.strip());
+    }
+
+    private void run(Context context, Fields fields) {
+        ScreeningFile now = present(fields);
+        String text = fields.text("laps");
+        LapReading reading = LapText.read(text, Answers.NONE);
+        Optional<String> problem = problem(reading, now.plan());
+        if (problem.isPresent()) {
+            context.status(422);
+            show(context, new Typed("", "", "", "", ""), Optional.of(now), text, List.of(problem.get()));
+            return;
+        }
+        TimedRun run = new TimedRun(reading.runs().get(0).laps(), List.of());
+        screening.keep(now.with(Optional.of(run)).text());
+        context.redirect("/run/screening", HttpStatus.SEE_OTHER);
+    }
+
+    private static Optional<String> problem(LapReading reading, Screening plan) {
+        if (!reading.problems().isEmpty()) {
+            return Optional.of(reading.problems().get(0).sentence());
+        }
+        if (reading.runs().size() != 1) {
+            return Optional.of("Give the laps of one run, one time a line.");
+        }
+        if (reading.laps() < Screening.LEAST_LAPS) {
+            return Optional.of("A run of %d laps has no pace; drive the %d that were planned, at least %d."
+                    .formatted(reading.laps(), plan.lapsPerRun(), Screening.LEAST_LAPS));
+        }
+        try {
+            double pace = Screening.paceS(reading.runs().get(0).run());
+            return pace > 0 ? Optional.empty() : Optional.of("These laps have no pace.");
+        } catch (IllegalArgumentException none) {
+            return Optional.of(Forms.sentence(none));
+        }
+    }
+
+    private void undo(Context context, Fields fields) {
+        screening.keep(present(fields).with(Optional.empty()).text());
+        context.redirect("/run/screening", HttpStatus.SEE_OTHER);
+    }
+
+    /** The screening, as the sender saw it: with so many runs. */
+    private ScreeningFile present(Fields fields) {
+        ScreeningFile now =
+                on().orElseThrow(() -> new Problem(404, "No screening is on.", "Begin one. Nothing was changed."));
+        if (!fields.text("driven").equals(String.valueOf(now.driven().size()))) {
+            throw new Problem(
+                    409,
+                    "Somebody has entered a run meanwhile.",
+                    "Nothing was changed. Open the screening again, and enter the laps for the run that is next.");
+        }
+        return now;
+    }
+
+    /** What cannot be read counts as none. */
+    private Optional<ScreeningFile> on() {
+        return screening.text().flatMap(text -> ScreeningFile.read(text).accepted());
+    }
+
+    private void show(Context context, Typed typed, Optional<ScreeningFile> on, String laps, List<String> problems) {
+        pages.show(
+                context,
+                "run/screening.jte",
+                new ScreeningPage(
+                        pages.shell("Several tweaks at once", Tab.RUN),
+                        garage.cars().stream().map(KeptFile::name).toList(),
+                        garage.tracks().stream().map(KeptFile::name).toList(),
+                        typed,
+                        on,
+                        laps,
+                        problems,
+                        on.filter(ScreeningFile::isDone).map(done -> done.plan().judge(done.driven()))));
+    }
+}
