@@ -250,6 +250,7 @@ final class VerdictCommand implements Callable<Integer> {
         printIfAny(out, words.confidence());
         printIfAny(out, words.consistency());
         printIfAny(out, words.offs());
+        printIfAny(out, words.leastSeen());
         out.println();
         out.printf(Locale.ROOT, "%8s%8s%8s%12s%12s%12s%n", "", "laps", "count", "pace", "spread", "best");
         printSide(out, "before", verdict.before());

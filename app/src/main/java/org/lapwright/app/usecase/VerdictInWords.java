@@ -67,6 +67,16 @@ public final class VerdictInWords {
                 : "";
     }
 
+    /** What the driver could see at all; empty with too few laps. */
+    public String leastSeen() {
+        return verdict.leastSeenS().isPresent()
+                ? "With laps that scatter so, the smallest gain to be seen in %d laps a side is about %s s a lap."
+                        .formatted(
+                                Verdict.USUAL_LAPS_A_SIDE,
+                                Figures.significant(verdict.leastSeenS().getAsDouble(), 2))
+                : "";
+    }
+
     /** How often such a verdict is wrong; empty where there is none. */
     public String confidence() {
         if (verdict.decision() == Decision.MORE_LAPS) {

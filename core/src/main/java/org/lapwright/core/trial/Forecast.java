@@ -57,6 +57,17 @@ final class Forecast {
         return lapsEachWay(laps -> power(delta, information(NEW_SESSION.extended(NOTHING, laps)), 1));
     }
 
+    /**
+     * The least difference that a new session tells with a power of {@value #POWER}.
+     *
+     * @param lapsASide laps of each side, A B B A in runs of ten
+     * @return in log lap time
+     */
+    double least(int lapsASide) {
+        double information = information(NEW_SESSION.extended(NOTHING, 2 * lapsASide));
+        return (boundary.z(1) + NormalTail.quantile(1 - POWER)) * scatter / Math.sqrt(information);
+    }
+
     private double power(double delta, double information, double fraction) {
         return information <= 0
                 ? 0

@@ -2,13 +2,17 @@ package org.lapwright.app.usecase.advice;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.jspecify.annotations.Nullable;
 import org.lapwright.app.usecase.FileStore;
 import org.lapwright.app.usecase.GarageStore;
+import org.lapwright.app.usecase.HistoryStore.StoredHistory;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KeptFile;
@@ -40,6 +44,7 @@ public final class ScoreForecasts {
     private final GarageStore garage;
     private final JudgeChange judge;
     private final LapForecaster.Settings settings;
+    private final AtomicReference<@Nullable Remembered> remembered = new AtomicReference<>();
     private final Reader reader;
 
     /**
@@ -100,6 +105,8 @@ public final class ScoreForecasts {
         }
     }
 
+    private record Remembered(long revision, Score score) {}
+
     private static final double Z = new NormalDistribution().inverseCumulativeProbability((1 + LEVEL) / 2);
 
     /**
@@ -128,12 +135,25 @@ public final class ScoreForecasts {
         }
     }
 
-    /** Scores everything that was logged and driven. */
+    /** Scores everything that was logged and driven. What comes out is remembered until the garage changes: it takes many laps. */
     public Score score() {
+        long revision = garage.revision();
+        Remembered before = remembered.get();
+        if (before != null && before.revision() == revision) {
+            return before.score();
+        }
+        Score score = reckoned();
+        remembered.set(new Remembered(revision, score));
+        return score;
+    }
+
+    private Score reckoned() {
         List<Scored> rows = new ArrayList<>();
+        Map<String, Optional<StoredHistory>> histories = new HashMap<>();
         for (SavedComparison each : garage.comparisons()) {
             if (rows.size() < MOST) {
-                garage.history(each.kept().car())
+                histories
+                        .computeIfAbsent(each.kept().car(), garage::history)
                         .flatMap(history -> DrivenStep.of(history, each))
                         .flatMap(step -> scored(each, step))
                         .ifPresent(rows::add);

@@ -175,9 +175,12 @@ public record RunPage(
     private static String advice(Verdict verdict, TrialSettings settings, boolean done) {
         VerdictInWords words = new VerdictInWords(verdict, settings);
         if (verdict.decision() != Decision.MORE_LAPS) {
-            return words.confidence() + (done ? "" : " You may stop here, or drive the plan to its end.");
+            return words.confidence()
+                    + (done ? " " + words.leastSeen() : " You may stop here, or drive the plan to its end.");
         }
-        return words.confidence() + words.needed() + (done ? " The plan is driven: keep it as it stands." : "");
+        return words.confidence()
+                + words.needed()
+                + (done ? " The plan is driven: keep it as it stands. " + words.leastSeen() : "");
     }
 
     private static List<LapRow> rows(List<Lap> laps) {

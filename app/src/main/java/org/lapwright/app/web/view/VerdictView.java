@@ -21,6 +21,7 @@ import org.lapwright.core.trial.session.TrialSettings;
  * @param headline the verdict on pace
  * @param confidence how often such a verdict is wrong, or how many more laps one takes; may be empty
  * @param consistency the verdict on consistency
+ * @param leastSeen what the driver could see at all; empty with too few laps
  * @param leftOut how many laps do not count
  * @param offs how often the car came off; empty when unknown
  * @param caveats what to know beside it
@@ -32,6 +33,7 @@ public record VerdictView(
         String headline,
         String confidence,
         String consistency,
+        String leastSeen,
         String leftOut,
         String offs,
         List<String> caveats,
@@ -50,6 +52,7 @@ public record VerdictView(
                 words.headline(),
                 words.confidence() + words.needed(),
                 words.consistency(),
+                words.leastSeen(),
                 leftOut(verdict),
                 words.offs(),
                 words.caveats(),
