@@ -2,6 +2,7 @@ package org.lapwright.app.cli;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.io.PrintWriter;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -59,7 +60,7 @@ final class LadderCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (GarageStore garage = openGarage.get()) {
-            show(new ShowLadder(garage));
+            show(new ShowLadder(garage, Clock.systemUTC()));
         }
         return 0;
     }

@@ -127,7 +127,7 @@ final class Wiring {
                 knownDriver,
                 keepComparison,
                 new ShowKept(garage, knownDriver, clock),
-                new ShowLadder(garage, knownDriver),
+                new ShowLadder(garage, knownDriver, clock),
                 glossary,
                 new PhysicsCases(
                         new OwnGarage(garage, clock),

@@ -81,7 +81,7 @@ final class ComparisonReader {
             WHERE <which>
             ORDER BY o.run_id, o.position""";
 
-    /** Runs on one track of the set-ups that the cars have now. */
+    /** Runs on one track of the set-ups that the cars had at a time. */
     private static final String PRESENT_RUNS = """
             SELECT car.id AS car_id, car.name, car.example, run.id AS run_id
             FROM comparison_run cr
@@ -91,10 +91,11 @@ final class ComparisonReader {
             JOIN car ON car.id = c.car_id
             JOIN (SELECT newest.car_id, %s AS set_up_id
                   FROM comparison c
-                  JOIN (SELECT car_id, MAX(id) AS id FROM comparison WHERE archived_at IS NULL GROUP BY car_id) newest
+                  JOIN (SELECT car_id, MAX(id) AS id FROM comparison WHERE archived_at IS NULL AND saved_at <= :until
+                        GROUP BY car_id) newest
                     ON newest.id = c.id) present
               ON present.car_id = c.car_id AND present.set_up_id = run.set_up_id
-            WHERE c.archived_at IS NULL AND track.name_key = :track
+            WHERE c.archived_at IS NULL AND c.saved_at <= :until AND track.name_key = :track
             ORDER BY run.id""".formatted(STAYING);
 
     private static final String TRACKS = """
@@ -158,11 +159,13 @@ final class ComparisonReader {
         return handle.createQuery(CARS).mapTo(String.class).stream().distinct().toList();
     }
 
-    /** For each car on the track: the runs of the set-up it has now. */
-    List<CarLaps> lapsOnTrack(String track) {
-        Map<String, Object> onTrack = Map.of("track", NameKey.of(track));
-        Map<Long, TimedRun> runs =
-                runs("c.archived_at IS NULL AND c.track_id = (SELECT id FROM track WHERE name_key = :track)", onTrack);
+    /** For each car on the track: the runs of the set-up it had at a time, µs. */
+    List<CarLaps> lapsOnTrack(String track, long until) {
+        Map<String, Object> onTrack = Map.of("track", NameKey.of(track), "until", until);
+        Map<Long, TimedRun> runs = runs(
+                "c.archived_at IS NULL AND c.saved_at <= :until"
+                        + " AND c.track_id = (SELECT id FROM track WHERE name_key = :track)",
+                onTrack);
         Map<Long, CarOnTrack> cars = new LinkedHashMap<>();
         handle.createQuery(PRESENT_RUNS).bindMap(onTrack).scanResultSet((rows, context) -> {
             for (ResultSet row = rows.get(); row.next(); ) {

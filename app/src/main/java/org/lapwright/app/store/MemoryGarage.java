@@ -141,14 +141,22 @@ public final class MemoryGarage implements GarageStore {
 
     @Override
     public synchronized List<CarLaps> lapsOnTrack(String track) {
+        return lapsOnTrack(track, Instant.MAX);
+    }
+
+    @Override
+    public synchronized List<CarLaps> lapsOnTrack(String track, Instant until) {
         requireOpen();
+        List<Entry> then = visible().stream()
+                .filter(entry -> !entry.saved().savedAt().isAfter(until))
+                .toList();
         Map<String, CarOnTrack> cars = new LinkedHashMap<>();
-        for (Entry entry : visible()) {
+        for (Entry entry : then) {
             if (entry.isOn(track)) {
                 CarOnTrack car = cars.computeIfAbsent(
                         entry.carKey(),
                         key -> new CarOnTrack(entry.kept().car(), entry.kept().example(), new ArrayList<>()));
-                car.runs().addAll(runsOf(entry, presentSetUp(entry.carKey())));
+                car.runs().addAll(runsOf(entry, setUpOf(then, entry.carKey())));
             }
         }
         cars.values().removeIf(car -> car.runs().isEmpty());
@@ -412,11 +420,17 @@ public final class MemoryGarage implements GarageStore {
     }
 
     private Optional<Entry> latest(String carKey) {
-        return visible().stream().filter(entry -> entry.carKey().equals(carKey)).reduce((older, newer) -> newer);
+        return latest(visible(), carKey);
     }
 
-    private long presentSetUp(String carKey) {
-        return latest(carKey).map(entry -> entry.setUp(entry.kept().stays())).orElse(0L);
+    private static Optional<Entry> latest(List<Entry> entries, String carKey) {
+        return entries.stream().filter(entry -> entry.carKey().equals(carKey)).reduce((older, newer) -> newer);
+    }
+
+    private static long setUpOf(List<Entry> entries, String carKey) {
+        return latest(entries, carKey)
+                .map(entry -> entry.setUp(entry.kept().stays()))
+                .orElse(0L);
     }
 
     private static List<TimedRun> runsOf(Entry entry, long setUp) {

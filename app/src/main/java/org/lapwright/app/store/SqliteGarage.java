@@ -108,7 +108,12 @@ public final class SqliteGarage implements GarageStore {
 
     @Override
     public List<CarLaps> lapsOnTrack(String track) {
-        return read(reader -> reader.lapsOnTrack(track));
+        return read(reader -> reader.lapsOnTrack(track, Long.MAX_VALUE));
+    }
+
+    @Override
+    public List<CarLaps> lapsOnTrack(String track, Instant until) {
+        return read(reader -> reader.lapsOnTrack(track, Intake.micros(until)));
     }
 
     @Override

@@ -62,6 +62,9 @@ public interface GarageStore
      */
     List<CarLaps> lapsOnTrack(String track);
 
+    /** The same as it stood at an instant, by the comparisons kept until then; what was archived since is left out. */
+    List<CarLaps> lapsOnTrack(String track, Instant until);
+
     /** Whether a car is part of the example garage. */
     boolean isExample(String car);
 

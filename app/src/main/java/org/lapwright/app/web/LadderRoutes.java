@@ -1,7 +1,10 @@
 package org.lapwright.app.web;
 
 import io.javalin.http.Context;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.lapwright.app.usecase.GarageStore.ExampleState;
 import org.lapwright.app.usecase.ShowLadder;
@@ -13,6 +16,9 @@ import org.lapwright.core.trial.ladder.LadderEntry;
 
 /** The cars on one track, ranked. */
 final class LadderRoutes {
+    private static final DateTimeFormatter WHEN =
+            DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH).withZone(ZoneId.systemDefault());
+
     private final UseCases useCases;
     private final ShowLadder ladder;
     private final Pages pages;
@@ -43,6 +49,7 @@ final class LadderRoutes {
         List<LadderEntry> entries = track.isEmpty() ? List.of() : ladder.ladder(track);
         LadderChart chart = LadderChart.of(entries);
         boolean example = ladder.isExample(track);
+        List<LadderEntry> earlier = track.isEmpty() ? List.of() : ladder.aMonthAgo(track);
         pages.show(
                 context,
                 "ladder.jte",
@@ -50,7 +57,7 @@ final class LadderRoutes {
                         pages.shell(track.isEmpty() ? "Ladder" : "Ladder of " + track, Tab.LADDER),
                         tracks,
                         track,
-                        LadderPage.rows(entries, chart, example),
+                        LadderPage.rows(entries, earlier, WHEN.format(ladder.then()), chart, example),
                         chart.ticks(),
                         example(example)));
     }

@@ -67,6 +67,22 @@ abstract class GarageLadderContract {
         return store.lapsOnTrack("Shed loop").stream().map(CarLaps::car).toList();
     }
 
+    /** The ladder of an evening ago: without what was kept since, and with the set-ups that the cars had then. */
+    @Test
+    void aLadderAsItStoodHasTheLapsAndSetUpsOfThen() {
+        keepAt(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1), AT);
+        keepAt(Sample.of("Whimbrel", Side.BEFORE, 6.4, 6.3), AT.plusSeconds(10));
+        keepAt(Sample.of("Dunlin", Side.AFTER, 6.05, 6.0), AT.plusSeconds(20));
+        keepAt(Sample.of("Heron", Side.AFTER, 5.9, 5.8), AT.plusSeconds(30));
+        List<CarLaps> then = store.lapsOnTrack("Shed loop", AT.plusSeconds(10));
+        assertThat(then).extracting(CarLaps::car).containsExactly("Dunlin", "Whimbrel");
+        assertThat(then.get(0).runs().get(0).laps())
+                .extracting(TimedLap::seconds)
+                .containsExactly(6.1);
+        assertThat(store.lapsOnTrack("Shed loop", AT.minusSeconds(1))).isEmpty();
+        assertThat(store.lapsOnTrack("Shed loop", AT.plusSeconds(99))).isEqualTo(store.lapsOnTrack("Shed loop"));
+    }
+
     @Test
     void theLadderTakesTheSetUpThatStaysOnTheCar() {
         keep(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1));

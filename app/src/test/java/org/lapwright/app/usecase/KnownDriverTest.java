@@ -100,7 +100,7 @@ class KnownDriverTest {
 
     @Test
     void theLadderGoesByTheDriverAndThatOfTheExampleDoesNot() {
-        ShowLadder ladder = new ShowLadder(store, driver);
+        ShowLadder ladder = new ShowLadder(store, driver, Clock.systemUTC());
         new ExampleGarage(store, new JudgeChange(), CLOCK).putInAtFirstStart();
         var example = ladder.ladder("Shed loop");
         SavedComparison own = keep(session(1), TrialSettings.DEFAULT);

@@ -78,6 +78,11 @@ final class FakeGarage implements GarageStore {
     }
 
     @Override
+    public List<CarLaps> lapsOnTrack(String track, Instant until) {
+        return garage.lapsOnTrack(track, until);
+    }
+
+    @Override
     public boolean isExample(String car) {
         return garage.isExample(car);
     }

@@ -71,7 +71,7 @@ final class Stage implements AutoCloseable {
                         knownDriver,
                         keepComparison,
                         new ShowKept(garage, knownDriver, CLOCK),
-                        new ShowLadder(garage, knownDriver),
+                        new ShowLadder(garage, knownDriver, CLOCK),
                         new Glossary(),
                         new PhysicsCases(
                                 ownGarage,

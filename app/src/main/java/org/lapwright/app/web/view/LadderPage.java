@@ -2,6 +2,7 @@ package org.lapwright.app.web.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.web.chart.IntervalChart;
 import org.lapwright.app.web.chart.LadderChart;
@@ -32,7 +33,8 @@ public record LadderPage(
     }
 
     /** The rows of a ladder. */
-    public static List<Row> rows(List<LadderEntry> entries, LadderChart chart, boolean example) {
+    public static List<Row> rows(
+            List<LadderEntry> entries, List<LadderEntry> earlier, String then, LadderChart chart, boolean example) {
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
             LadderEntry entry = entries.get(i);
@@ -53,6 +55,7 @@ public record LadderPage(
                                     Figures.fixed(entry.intervalS().high(), 3)),
                     Figures.laps(entry.laps()),
                     next.isEmpty() ? "" : ahead(entry.chanceAheadOfNext(), next),
+                    earlier.isEmpty() ? "" : since(entry, earlier, then),
                     chart.bars().get(i)));
         }
         return rows;
@@ -61,6 +64,27 @@ public record LadderPage(
     /** Whether two cars share a place. */
     public boolean hasTies() {
         return rows.stream().anyMatch(Row::shared);
+    }
+
+    /** The pace is in the set-up of then and in that of now; only a difference beyond both intervals is called one. */
+    private static String since(LadderEntry entry, List<LadderEntry> earlier, String then) {
+        Optional<LadderEntry> was = earlier.stream()
+                .filter(other -> other.car().equals(entry.car()))
+                .findFirst();
+        if (was.isEmpty()) {
+            return "new since " + then;
+        }
+        LadderEntry before = was.get();
+        int up = before.place() - entry.place();
+        String moved = up == 0
+                ? "same place as on " + then
+                : "%s %d since %s".formatted(up > 0 ? "up" : "down", Math.abs(up), then);
+        double less = before.paceS() - entry.paceS();
+        boolean apart = entry.intervalS().high() < before.intervalS().low()
+                || entry.intervalS().low() > before.intervalS().high();
+        return apart
+                ? "%s, %s s %s".formatted(moved, Figures.fixed(Math.abs(less), 3), less > 0 ? "faster" : "slower")
+                : moved;
     }
 
     private static String ahead(double chance, String next) {
@@ -82,6 +106,7 @@ public record LadderPage(
      * @param interval where that lies
      * @param laps how many laps are behind it
      * @param ahead chance to be ahead of the next; empty for the last
+     * @param since what has changed since a month ago; empty when there was no ladder then
      * @param bar its interval drawn
      */
     public record Row(
@@ -93,5 +118,6 @@ public record LadderPage(
             String interval,
             String laps,
             String ahead,
+            String since,
             LadderChart.Bar bar) {}
 }
