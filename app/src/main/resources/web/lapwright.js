@@ -340,6 +340,7 @@
   var stream = null;
   var asking = false;
   var away = false;
+  var leaving = false;
 
   function show(text) {
     var fresh = document.createRange().createContextualFragment(text).getElementById('now');
@@ -353,7 +354,7 @@
   }
 
   function ask() {
-    if (asking || live()) {
+    if (leaving || asking || live()) {
       return;
     }
     asking = true;
@@ -362,7 +363,9 @@
     }).then(function (text) {
       asking = false;
       unreached(false);
-      show(text);
+      if (!leaving) {
+        show(text);
+      }
     }).catch(function () {
       asking = false;
       unreached(true);
@@ -381,7 +384,7 @@
   }
 
   function follow() {
-    if (document.hidden || !window.EventSource || (stream && stream.readyState !== window.EventSource.CLOSED)) {
+    if (leaving || document.hidden || !window.EventSource || (stream && stream.readyState !== window.EventSource.CLOSED)) {
       return;
     }
     stream = new window.EventSource('/run/stream?seen=' + document.getElementById('now').dataset.seen);
@@ -392,20 +395,28 @@
 
   // A browser has few connections to one address: a page that nobody looks at must not hold one.
   function looked() {
-    if (document.hidden && stream) {
-      stream.close();
-      stream = null;
+    if (document.hidden) {
+      leave();
     }
     follow();
   }
   document.addEventListener('visibilitychange', looked);
-  window.addEventListener('pagehide', function () {
+  function leave() {
     if (stream) {
       stream.close();
       stream = null;
     }
+  }
+  window.addEventListener('pagehide', leave);
+  // Whoever presses a button is on the way to the page that answers it: news of the same press must not call them back.
+  document.addEventListener('submit', function () {
+    leaving = true;
+    leave();
   });
-  window.addEventListener('pageshow', follow);
+  window.addEventListener('pageshow', function () {
+    leaving = false;
+    follow();
+  });
   window.setInterval(function () {
     follow();
     ask();

@@ -32,8 +32,12 @@ class RunBrowserTest {
     }
 
     private static void begin(Page page) {
+        begin(page, "AB x 3");
+    }
+
+    private static void begin(Page page, String plan) {
         page.locator("#car").fill("plain");
-        page.locator("#plan").fill("AB x 3");
+        page.locator("#plan").fill(plan);
         page.locator("#warm_up").fill("0");
         page.locator("text=Begin").click();
     }
@@ -67,6 +71,43 @@ class RunBrowserTest {
             page.waitForTimeout(LAP_MS);
             page.keyboard().press(" ");
             assertThat(page.locator(".run-laps li")).hasCount(1);
+            assertThat(window.complaints()).isEmpty();
+        }
+    }
+
+    private static void tap(Page page, int times) {
+        for (int tap = 0; tap < times; tap++) {
+            page.waitForTimeout(LAP_MS);
+            page.locator("#tap").click();
+        }
+    }
+
+    /** With nothing but a phone: before, after, after, before, held up once, judged at the end and kept. */
+    @Test
+    void aWholeSessionByTapsToItsVerdict() {
+        try (Window window = Chromium.open(stage, Size.PHONE, ColorScheme.LIGHT, true)) {
+            Page page = window.go("/run").page();
+            begin(page, "ABBA x 3");
+            tap(page, 4);
+            page.locator("text=Start next run").click();
+            assertThat(page.locator(".todo")).containsText("Run 2 of 4");
+            tap(page, 2);
+            page.locator("button:has-text('Pause')").click();
+            assertThat(page.locator(".todo")).containsText("Paused.");
+            page.locator("button:has-text('Go on')").click();
+            assertThat(page.locator(".todo")).containsText("the first pass starts the clock");
+            tap(page, 3);
+            for (int run = 3; run <= 4; run++) {
+                page.locator("text=Start next run").click();
+                assertThat(page.locator(".todo")).containsText("Run " + run + " of 4");
+                tap(page, 4);
+            }
+            assertThat(page.locator(".todo")).containsText("All runs are driven.");
+            assertThat(page.locator("#now .headline"))
+                    .containsText(Pattern.compile("Not sure yet|Level|After is (faster|slower)|a lap (faster|slower)"));
+            page.locator("text=Stop and keep it").click();
+            assertThat(page.locator("h1")).containsText("plain");
+            assertThat(page.locator("main")).containsText("12 in 4 runs");
             assertThat(window.complaints()).isEmpty();
         }
     }
