@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.lapwright.app.files.Problem;
 import org.lapwright.app.files.garage.ClassListFile;
+import org.lapwright.app.files.garage.LabelListFile;
 import org.lapwright.app.files.garage.PieceBoxFile;
 import org.lapwright.app.usecase.OwnListStore.ListKind;
 
@@ -22,7 +23,13 @@ enum ExchangedList {
             "classes.json",
             ClassListFile.FORMAT,
             "list of classes",
-            text -> ClassListFile.read(text).problems());
+            text -> ClassListFile.read(text).problems()),
+    LABELS(
+            ListKind.LABELS,
+            "labels.json",
+            LabelListFile.FORMAT,
+            "list of tags",
+            text -> LabelListFile.read(text).problems());
 
     private final ListKind kind;
     private final String entry;

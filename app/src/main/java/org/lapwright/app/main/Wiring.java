@@ -16,6 +16,8 @@ import org.lapwright.app.usecase.Glossary;
 import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KnownDriver;
+import org.lapwright.app.usecase.OwnList;
+import org.lapwright.app.usecase.OwnListStore.ListKind;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.usecase.advice.BestSetUpSearches;
@@ -28,14 +30,11 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
-import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
-import org.lapwright.app.usecase.physics.OwnPieces;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.usecase.run.DriveLive;
-import org.lapwright.app.usecase.run.OwnScreening;
 import org.lapwright.app.web.BenchCases;
 import org.lapwright.app.web.PhysicsCases;
 import org.lapwright.app.web.UseCases;
@@ -131,7 +130,7 @@ final class Wiring {
                 glossary,
                 new PhysicsCases(
                         new OwnGarage(garage, clock),
-                        new OwnPieces(garage, clock),
+                        new OwnList(garage, ListKind.PIECES, clock),
                         workOutNumbers,
                         predictLap,
                         new ForecastLap(FOR_A_PAGE)),
@@ -145,7 +144,8 @@ final class Wiring {
                         new DriveLive(garage, judgeChange, keepComparison, knownDriver, clock),
                         new KeepShelf(garage, clock),
                         new KeepPhoto(garage, clock),
-                        new OwnClasses(garage, clock),
-                        new OwnScreening(garage, clock)));
+                        new OwnList(garage, ListKind.CLASSES, clock),
+                        new OwnList(garage, ListKind.SCREENING, clock),
+                        new OwnList(garage, ListKind.LABELS, clock)));
     }
 }

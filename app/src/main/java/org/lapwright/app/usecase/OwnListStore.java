@@ -18,7 +18,9 @@ public interface OwnListStore {
         /** Classes with their rules. */
         CLASSES,
         /** The screening that is on, with its laps so far. */
-        SCREENING
+        SCREENING,
+        /** Tags of cars, and which are put away. */
+        LABELS
     }
 
     /**

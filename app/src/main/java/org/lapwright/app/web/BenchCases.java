@@ -1,5 +1,6 @@
 package org.lapwright.app.web;
 
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.advice.BestSetUpSearches;
 import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
@@ -8,9 +9,7 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
-import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.run.DriveLive;
-import org.lapwright.app.usecase.run.OwnScreening;
 
 /**
  * The questions of the bench that the pages can answer.
@@ -26,6 +25,7 @@ import org.lapwright.app.usecase.run.OwnScreening;
  * @param keepPhoto what a car looks like
  * @param ownClasses in which class a car is run, and what that allows
  * @param ownScreening which of several tweaks matter
+ * @param labels tags of cars, and which are put away
  */
 public record BenchCases(
         LogChange logChange,
@@ -37,5 +37,6 @@ public record BenchCases(
         DriveLive driveLive,
         KeepShelf keepShelf,
         KeepPhoto keepPhoto,
-        OwnClasses ownClasses,
-        OwnScreening ownScreening) {}
+        OwnList ownClasses,
+        OwnList ownScreening,
+        OwnList labels) {}

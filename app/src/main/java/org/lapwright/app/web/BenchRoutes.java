@@ -9,19 +9,22 @@ import java.io.UncheckedIOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
+import org.lapwright.app.files.garage.LabelListFile;
+import org.lapwright.app.files.garage.LabelListFile.Label;
 import org.lapwright.app.files.garage.SharedSetUp;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.HistoryStore.StoredStep;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.LogChange;
-import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.NumbersInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.bench.BenchPage;
@@ -52,7 +55,8 @@ final class BenchRoutes {
     private final ShowKept showKept;
     private final LogChange logChange;
     private final KeepPhoto keepPhoto;
-    private final OwnClasses classes;
+    private final OwnList classes;
+    private final OwnList labels;
     private final Pages pages;
 
     BenchRoutes(UseCases useCases, Pages pages) {
@@ -61,16 +65,25 @@ final class BenchRoutes {
         this.logChange = useCases.bench().logChange();
         this.keepPhoto = useCases.bench().keepPhoto();
         this.classes = useCases.bench().ownClasses();
+        this.labels = useCases.bench().labels();
         this.garage = physics.garage();
         this.pages = pages;
     }
 
     void list(Context context) {
         String sought = Optional.ofNullable(context.queryParam("find")).orElse("");
+        boolean byDriven = Forms.asked(context, "order").equals("driven");
+        boolean away = Forms.asked(context, "away").equals("yes");
         pages.show(
                 context,
                 "bench/list.jte",
-                BenchPage.of(shell("Bench"), garage.cars(), sought, showKept.exampleState()));
+                BenchPage.of(
+                        shell("Bench"),
+                        garage.cars(),
+                        said(),
+                        byDriven ? showKept.cars() : List.of(),
+                        new BenchPage.Asked(sought, byDriven, away),
+                        showKept.exampleState()));
     }
 
     void car(Context context) {
@@ -110,7 +123,36 @@ final class BenchRoutes {
                                 notices,
                                 lately(context, kept),
                                 hasPhoto(kept),
-                                raceClass(kept.name(), file))));
+                                raceClass(kept.name(), file),
+                                said().of(kept.name()))));
+    }
+
+    /** Tags, or that the car is put away, or back on the bench. */
+    void label(Context context) {
+        Forms.require(context);
+        Fields fields = new Fields(context.formParamMap());
+        String car = Forms.car(garage, fields.text("name")).name();
+        try {
+            Label label = new Label(
+                    Arrays.stream(fields.text("tags").split("[,;\r\n]+"))
+                            .map(String::strip)
+                            .filter(tag -> !tag.isEmpty())
+                            .toList(),
+                    fields.text("away").equals("yes"));
+            labels.keep(said().with(car, label).text());
+        } catch (StoreException failed) {
+            throw new Problem(503, "Not saved.", String.valueOf(failed.getMessage()));
+        } catch (IllegalArgumentException wrong) {
+            throw new Problem(422, "Nothing was changed.", Forms.sentence(wrong));
+        }
+        context.redirect(BenchPage.address(car) + "#labels", HttpStatus.SEE_OTHER);
+    }
+
+    /** The labels; a list that cannot be read counts as none. */
+    private LabelListFile said() {
+        return labels.text()
+                .flatMap(text -> LabelListFile.read(text).accepted())
+                .orElse(LabelListFile.NONE);
     }
 
     private ClassChoice raceClass(String car, CarFile file) {

@@ -11,10 +11,10 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.advice.BestSetUpSearches;
 import org.lapwright.app.usecase.advice.BestSetUpSearches.State;
 import org.lapwright.app.usecase.advice.FindBestSetUp;
-import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.compare.Fields;
@@ -36,7 +36,7 @@ final class BestRoutes {
 
     private final OwnGarage garage;
     private final BestSetUpSearches searches;
-    private final OwnClasses classes;
+    private final OwnList classes;
     private final Pages pages;
 
     BestRoutes(UseCases useCases, Pages pages) {

@@ -11,13 +11,13 @@ import org.lapwright.app.files.garage.ChangeJson;
 import org.lapwright.app.usecase.HistoryStore.StaleBenchException;
 import org.lapwright.app.usecase.HistoryStore.StoredHistory;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.bench.Caution;
 import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.ForeseeChange.Foreseen;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.bench.LogChange.Doing;
-import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.bench.CarPage.TrackChoice;
@@ -39,7 +39,7 @@ final class ChangeRoutes {
     private final OwnGarage garage;
     private final LogChange logChange;
     private final ForeseeChange foreseeChange;
-    private final OwnClasses classes;
+    private final OwnList classes;
     private final Pages pages;
 
     ChangeRoutes(UseCases useCases, Pages pages) {

@@ -5,8 +5,8 @@ import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.files.garage.ClassListFile;
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.StoreException;
-import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.compare.Fields;
@@ -19,7 +19,7 @@ import org.lapwright.core.car.rules.RaceClasses;
 
 /** Which classes there are, what they allow, and which car is run in which. */
 final class ClassRoutes {
-    private final OwnClasses classes;
+    private final OwnList classes;
     private final OwnGarage garage;
     private final Pages pages;
 
@@ -86,8 +86,8 @@ final class ClassRoutes {
     }
 
     /** The owner's classes. A list that cannot be read counts as none. */
-    static RaceClasses kept(OwnClasses classes) {
-        return classes.list()
+    static RaceClasses kept(OwnList classes) {
+        return classes.text()
                 .flatMap(text -> ClassListFile.read(text).accepted())
                 .map(ClassListFile::classes)
                 .orElse(RaceClasses.NONE);

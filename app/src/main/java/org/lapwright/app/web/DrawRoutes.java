@@ -14,9 +14,9 @@ import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
-import org.lapwright.app.usecase.physics.OwnPieces;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.track.FilePage;
 import org.lapwright.app.web.track.TrackChoice;
@@ -34,7 +34,7 @@ final class DrawRoutes {
     private static final String FORM = "application/x-www-form-urlencoded";
 
     private final OwnGarage garage;
-    private final OwnPieces pieces;
+    private final OwnList pieces;
     private final BestLaps laps;
     private final Pages pages;
 

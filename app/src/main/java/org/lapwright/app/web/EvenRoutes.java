@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.advice.EvenRaceInWords;
-import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.next.EvenPage;
 import org.lapwright.app.web.next.EvenPage.Rival;
@@ -24,7 +24,7 @@ final class EvenRoutes {
     private static final double PERCENT = 100;
 
     private final OwnGarage garage;
-    private final OwnClasses classes;
+    private final OwnList classes;
     private final Pages pages;
 
     EvenRoutes(UseCases useCases, Pages pages) {

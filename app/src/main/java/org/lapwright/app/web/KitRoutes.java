@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.lapwright.app.files.garage.PieceBoxFile;
 import org.lapwright.app.files.garage.TrackFile;
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
-import org.lapwright.app.usecase.physics.OwnPieces;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.track.Typed;
 import org.lapwright.app.web.track.Typed.Fault;
@@ -26,7 +26,7 @@ final class KitRoutes {
     private static final int MOST_UNLISTED = 24;
 
     private final OwnGarage garage;
-    private final OwnPieces pieces;
+    private final OwnList pieces;
     private final Pages pages;
 
     KitRoutes(PhysicsCases cases, Pages pages) {
@@ -97,8 +97,8 @@ final class KitRoutes {
     }
 
     /** The owner's list; the usual one until there is one. A list that cannot be read counts as none. */
-    static PieceBox box(OwnPieces pieces) {
-        return pieces.list()
+    static PieceBox box(OwnList pieces) {
+        return pieces.text()
                 .flatMap(text -> PieceBoxFile.read(text).accepted())
                 .map(PieceBoxFile::box)
                 .orElse(PieceBox.USUAL);

@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.advice.OwnLaps;
 import org.lapwright.app.usecase.advice.ScoreForecasts;
 import org.lapwright.app.usecase.advice.SuggestChanges;
 import org.lapwright.app.usecase.advice.SuggestChanges.Question;
-import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.web.next.LearnedPage;
 import org.lapwright.app.web.next.NextPage;
@@ -26,7 +26,7 @@ final class NextRoutes {
     private final SuggestChanges suggestChanges;
     private final OwnLaps ownLaps;
     private final ScoreForecasts scoreForecasts;
-    private final OwnClasses classes;
+    private final OwnList classes;
     private final Pages pages;
 
     NextRoutes(UseCases useCases, Pages pages) {

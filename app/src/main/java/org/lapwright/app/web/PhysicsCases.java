@@ -1,8 +1,8 @@
 package org.lapwright.app.web;
 
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
-import org.lapwright.app.usecase.physics.OwnPieces;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 
@@ -17,7 +17,7 @@ import org.lapwright.app.usecase.physics.WorkOutNumbers;
  */
 public record PhysicsCases(
         OwnGarage garage,
-        OwnPieces pieces,
+        OwnList pieces,
         WorkOutNumbers workOutNumbers,
         PredictLap predictLap,
         ForecastLap forecastLap) {}

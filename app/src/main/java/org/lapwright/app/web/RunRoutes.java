@@ -13,9 +13,9 @@ import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.DriveStore.Press;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
-import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.run.DriveLive;
 import org.lapwright.app.usecase.run.Standing;
@@ -39,7 +39,7 @@ final class RunRoutes implements AutoCloseable {
 
     private final DriveLive driveLive;
     private final OwnGarage garage;
-    private final OwnClasses classes;
+    private final OwnList classes;
     private final Pages pages;
     private final RunStream stream;
 

@@ -11,9 +11,9 @@ import org.lapwright.app.files.LapReading;
 import org.lapwright.app.files.LapText;
 import org.lapwright.app.files.garage.ScreeningFile;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
-import org.lapwright.app.usecase.run.OwnScreening;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.screening.ScreeningPage;
 import org.lapwright.app.web.screening.ScreeningPage.Typed;
@@ -25,7 +25,7 @@ import org.lapwright.core.trial.screening.Screening;
 final class ScreeningRoutes {
     private static final int LOTS = Integer.MAX_VALUE;
 
-    private final OwnScreening screening;
+    private final OwnList screening;
     private final OwnGarage garage;
     private final Pages pages;
     private final SecureRandom lots = new SecureRandom();

@@ -210,9 +210,12 @@ public final class WebApp implements AutoCloseable {
         HistoryRoutes history = new HistoryRoutes(useCases, pages);
         routes.get("/bench/history", Forms.aboutACar(history::show, bench::list));
         routes.post("/bench/undo", history::undo);
+        routes.get("/bench/label", bench::car);
+        routes.post("/bench/label", bench::label);
         ClassRoutes classes = new ClassRoutes(useCases, pages);
         routes.get("/bench/classes", classes::open);
         routes.post("/bench/classes", classes::press);
+        routes.get("/bench/class", bench::car);
         routes.post("/bench/class", classes::choose);
         routes.post("/bench/back", history::goTo);
         routes.get("/bench/compare", Forms.aboutACar(history::compare, bench::list));

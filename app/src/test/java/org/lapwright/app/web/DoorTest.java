@@ -89,6 +89,7 @@ class DoorTest {
             "/bench/undo",
             "/bench/classes",
             "/run/screening",
+            "/bench/label",
             "/bench/class",
             "/bench/back",
             "/run",

@@ -15,6 +15,8 @@ import org.lapwright.app.usecase.JudgeChange;
 import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KnownDriver;
+import org.lapwright.app.usecase.OwnList;
+import org.lapwright.app.usecase.OwnListStore.ListKind;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShelfStore.NewPart;
 import org.lapwright.app.usecase.ShowKept;
@@ -29,14 +31,11 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
-import org.lapwright.app.usecase.bench.OwnClasses;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
-import org.lapwright.app.usecase.physics.OwnPieces;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.usecase.run.DriveLive;
-import org.lapwright.app.usecase.run.OwnScreening;
 import org.lapwright.core.car.shelf.PartEvent;
 import org.lapwright.core.car.shelf.PartKind;
 import org.lapwright.core.fit.CarFit;
@@ -75,7 +74,7 @@ final class Stage implements AutoCloseable {
                         new Glossary(),
                         new PhysicsCases(
                                 ownGarage,
-                                new OwnPieces(garage, CLOCK),
+                                new OwnList(garage, ListKind.PIECES, CLOCK),
                                 new WorkOutNumbers(),
                                 new PredictLap(),
                                 new ForecastLap(FEW_DRAWS)),
@@ -112,8 +111,9 @@ final class Stage implements AutoCloseable {
                                 new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK),
                                 new KeepShelf(garage, CLOCK),
                                 new KeepPhoto(garage, CLOCK),
-                                new OwnClasses(garage, CLOCK),
-                                new OwnScreening(garage, CLOCK))))
+                                new OwnList(garage, ListKind.CLASSES, CLOCK),
+                                new OwnList(garage, ListKind.SCREENING, CLOCK),
+                                new OwnList(garage, ListKind.LABELS, CLOCK))))
                 .start(port);
     }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.lapwright.app.files.garage.CarFile;
+import org.lapwright.app.files.garage.LabelListFile.Label;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.physics.ExplainedNumber;
@@ -35,6 +36,7 @@ import org.lapwright.core.car.SetUp;
  * @param lately the last change; empty when none was logged
  * @param photo whether it has one
  * @param raceClass the class in which it is run
+ * @param label its tags, and whether it is put away
  */
 public record CarPage(
         Shell shell,
@@ -50,7 +52,8 @@ public record CarPage(
         List<String> notices,
         Optional<Lately> lately,
         boolean photo,
-        ClassChoice raceClass) {
+        ClassChoice raceClass,
+        Label label) {
     /** Copies the lists. */
     public CarPage {
         pieces = List.copyOf(pieces);
@@ -66,7 +69,11 @@ public record CarPage(
         SetUp car = file.setUp();
         return new CarPage(
                 shell,
-                new BenchPage.Row(kept.name(), BenchPage.address(kept.name()), kept.example()),
+                new BenchPage.Row(
+                        kept.name(),
+                        BenchPage.address(kept.name()),
+                        kept.example(),
+                        tidings.label().tags()),
                 tidings.saved(),
                 numbers.yieldsFirst(),
                 PlanDrawing.of(car, numbers.numbers()),
@@ -78,7 +85,8 @@ public record CarPage(
                 tidings.notices(),
                 tidings.lately(),
                 tidings.photo(),
-                tidings.raceClass());
+                tidings.raceClass(),
+                tidings.label());
     }
 
     /** The name as part of an address. */
@@ -175,6 +183,7 @@ public record CarPage(
      * @param lately the last change
      * @param photo whether the car has one
      * @param raceClass in which it is run
+     * @param label its tags, and whether it is put away
      */
     public record Tidings(
             boolean saved,
@@ -182,7 +191,8 @@ public record CarPage(
             List<String> notices,
             Optional<Lately> lately,
             boolean photo,
-            ClassChoice raceClass) {
+            ClassChoice raceClass,
+            Label label) {
         /** Copies the lists. */
         public Tidings {
             lanes = List.copyOf(lanes);
