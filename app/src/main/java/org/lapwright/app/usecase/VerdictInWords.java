@@ -70,9 +70,9 @@ public final class VerdictInWords {
     /** What the driver could see at all; empty with too few laps. */
     public String leastSeen() {
         return verdict.leastSeenS().isPresent()
-                ? "With laps that scatter so, the smallest gain to be seen in %d laps a side is about %s s a lap."
+                ? "With laps that scatter so, the smallest gain to be seen in %s a side is about %s s a lap."
                         .formatted(
-                                Verdict.USUAL_LAPS_A_SIDE,
+                                Figures.laps(Verdict.USUAL_LAPS_A_SIDE),
                                 Figures.significant(verdict.leastSeenS().getAsDouble(), 2))
                 : "";
     }

@@ -119,4 +119,17 @@ final class Forms {
                                 reading.problems().get(0).sentence()
                                         + " Nothing is lost: open its corrected file under Bench, and it takes this one's place."));
     }
+
+    /**
+     * A whole number as typed.
+     *
+     * @param name what it is, within a sentence
+     * @throws IllegalArgumentException if it is none, with what would be right
+     */
+    static int whole(String text, String name) {
+        if (!text.strip().matches("\\d{1,6}")) {
+            throw new IllegalArgumentException("%s is '%s'; give a whole number".formatted(name, text.strip()));
+        }
+        return Integer.parseInt(text.strip());
+    }
 }

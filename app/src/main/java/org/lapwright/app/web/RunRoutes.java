@@ -97,11 +97,11 @@ final class RunRoutes implements AutoCloseable {
                     typed.change(),
                     typed.track(),
                     typed.lane(),
-                    whole(typed.laneNumber(), "lane number"),
+                    Forms.whole(typed.laneNumber(), "lane number"),
                     typed.driver(),
                     typed.conditions(),
                     RunPlan.parse(typed.plan()),
-                    whole(typed.warmUp(), "laps to warm up"));
+                    Forms.whole(typed.warmUp(), "laps to warm up"));
             List<String> broken = broken(typed.car());
             if (!broken.isEmpty() && !fields.text("told").equals(typed.car())) {
                 context.status(422);
@@ -127,13 +127,6 @@ final class RunRoutes implements AutoCloseable {
                         .flatMap(kept -> CarFile.read(kept.text()).accepted())
                         .map(file -> one.broken(file.build())))
                 .orElse(List.of());
-    }
-
-    private static int whole(String text, String name) {
-        if (!text.strip().matches("\\d{1,6}")) {
-            throw new IllegalArgumentException("%s is '%s'; give a whole number".formatted(name, text.strip()));
-        }
-        return Integer.parseInt(text.strip());
     }
 
     void press(Context context) {

@@ -73,8 +73,8 @@ final class ScreeningRoutes {
                     .toList();
             Screening plan = new Screening(
                     tweaks,
-                    whole(typed.runs(), "number of runs"),
-                    whole(typed.lapsPerRun(), "number of laps"),
+                    Forms.whole(typed.runs(), "number of runs"),
+                    Forms.whole(typed.lapsPerRun(), "number of laps"),
                     lots.nextInt(LOTS));
             screening.keep(new ScreeningFile(typed.car(), typed.track(), plan, List.of()).text());
             context.redirect("/run/screening", HttpStatus.SEE_OTHER);
@@ -82,13 +82,6 @@ final class ScreeningRoutes {
             context.status(422);
             show(context, typed, Optional.empty(), "", List.of(Forms.sentence(wrong)));
         }
-    }
-
-    private static int whole(String text, String name) {
-        if (!text.strip().matches("\\d{1,6}")) {
-            throw new IllegalArgumentException("%s is '%s'; give a whole number".formatted(name, text.strip()));
-        }
-        return Integer.parseInt(text.strip());
     }
 
     private void run(Context context, Fields fields) {

@@ -30,21 +30,15 @@ public record ClassListFile(RaceClasses classes) {
 
     /** Reads a file. */
     public static FileReading<ClassListFile> read(String text) {
-        Document.Read document = Document.read(text, FORMAT);
-        if (document.problem().isPresent()) {
-            return FileReading.refused(document.problem().get());
-        }
-        Findings findings = new Findings();
-        JsonSection file = new JsonSection("", document.object().orElseThrow(), findings);
-        file.text("format");
+        return FileReading.of(text, FORMAT, ClassListFile::content);
+    }
+
+    private static Optional<ClassListFile> content(JsonSection file) {
         List<RaceClass> classes = new ArrayList<>();
         for (JsonSection section : file.children("classes")) {
             raceClass(section).ifPresent(classes::add);
         }
-        Optional<RaceClasses> read = file.build(() -> new RaceClasses(classes));
-        boolean sound = findings.problems().isEmpty();
-        return new FileReading<>(
-                sound ? read.map(ClassListFile::new) : Optional.empty(), findings.problems(), findings.notes());
+        return file.build(() -> new ClassListFile(new RaceClasses(classes)));
     }
 
     private static Optional<RaceClass> raceClass(JsonSection section) {

@@ -2,6 +2,7 @@ package org.lapwright.app.files.garage;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.lapwright.app.files.Problem;
 
 /**
@@ -23,6 +24,26 @@ public record FileReading<T>(Optional<T> accepted, List<Problem> problems, List<
         if (accepted.isPresent() != problems.isEmpty()) {
             throw new IllegalArgumentException("a file is either accepted or has problems");
         }
+    }
+
+    /**
+     * Reads a file of a format section by section, every mistake named.
+     *
+     * @param text the file
+     * @param format as {@code lapwright-car/1}
+     * @param content what its outermost section says; what is missing in it may be empty only with a problem told
+     */
+    static <T> FileReading<T> of(String text, String format, Function<JsonSection, Optional<T>> content) {
+        Document.Read document = Document.read(text, format);
+        if (document.problem().isPresent()) {
+            return refused(document.problem().get());
+        }
+        Findings findings = new Findings();
+        JsonSection file = new JsonSection("", document.object().orElseThrow(), findings);
+        file.text("format");
+        Optional<T> read = content.apply(file);
+        boolean sound = findings.problems().isEmpty();
+        return new FileReading<>(sound ? read : Optional.empty(), findings.problems(), findings.notes());
     }
 
     static <T> FileReading<T> refused(Problem problem) {

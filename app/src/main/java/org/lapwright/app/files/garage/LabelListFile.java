@@ -75,13 +75,10 @@ public record LabelListFile(Map<String, Label> cars) {
 
     /** Reads a file. */
     public static FileReading<LabelListFile> read(String text) {
-        Document.Read document = Document.read(text, FORMAT);
-        if (document.problem().isPresent()) {
-            return FileReading.refused(document.problem().get());
-        }
-        Findings findings = new Findings();
-        JsonSection file = new JsonSection("", document.object().orElseThrow(), findings);
-        file.text("format");
+        return FileReading.of(text, FORMAT, LabelListFile::content);
+    }
+
+    private static Optional<LabelListFile> content(JsonSection file) {
         Map<String, Label> cars = new TreeMap<>();
         for (JsonSection section : file.children("cars")) {
             String name = section.requiredText("name", "Dunlin");
@@ -91,9 +88,7 @@ public record LabelListFile(Map<String, Label> cars) {
             boolean putAway = section.flag(PUT_AWAY).orElse(false);
             section.build(() -> new Label(tags, putAway)).ifPresent(label -> cars.put(name, label));
         }
-        Optional<LabelListFile> read = file.build(() -> new LabelListFile(cars));
-        return new FileReading<>(
-                findings.problems().isEmpty() ? read : Optional.empty(), findings.problems(), findings.notes());
+        return file.build(() -> new LabelListFile(cars));
     }
 
     /** The file's text. */

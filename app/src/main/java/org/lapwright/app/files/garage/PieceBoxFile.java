@@ -26,21 +26,15 @@ public record PieceBoxFile(PieceBox box) {
 
     /** Reads a file. */
     public static FileReading<PieceBoxFile> read(String text) {
-        Document.Read document = Document.read(text, FORMAT);
-        if (document.problem().isPresent()) {
-            return FileReading.refused(document.problem().get());
-        }
-        Findings findings = new Findings();
-        JsonSection file = new JsonSection("", document.object().orElseThrow(), findings);
-        file.text("format");
+        return FileReading.of(text, FORMAT, PieceBoxFile::content);
+    }
+
+    private static Optional<PieceBoxFile> content(JsonSection file) {
         List<PieceKind> kinds = new ArrayList<>();
         for (JsonSection section : file.children("pieces")) {
             kind(section).ifPresent(kinds::add);
         }
-        Optional<PieceBox> box = file.build(() -> new PieceBox(kinds));
-        boolean sound = findings.problems().isEmpty();
-        return new FileReading<>(
-                sound ? box.map(PieceBoxFile::new) : Optional.empty(), findings.problems(), findings.notes());
+        return file.build(() -> new PieceBoxFile(new PieceBox(kinds)));
     }
 
     private static Optional<PieceKind> kind(JsonSection section) {

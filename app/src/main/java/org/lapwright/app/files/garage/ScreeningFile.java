@@ -43,13 +43,10 @@ public record ScreeningFile(String car, String track, Screening plan, List<Timed
 
     /** Reads a file. */
     public static FileReading<ScreeningFile> read(String text) {
-        Document.Read document = Document.read(text, FORMAT);
-        if (document.problem().isPresent()) {
-            return FileReading.refused(document.problem().get());
-        }
-        Findings findings = new Findings();
-        JsonSection file = new JsonSection("", document.object().orElseThrow(), findings);
-        file.text("format");
+        return FileReading.of(text, FORMAT, ScreeningFile::content);
+    }
+
+    private static Optional<ScreeningFile> content(JsonSection file) {
         String car = file.requiredText("car", "Dunlin");
         String track = file.requiredText("track", "Shed loop");
         file.texts("tweaks");
@@ -59,9 +56,7 @@ public record ScreeningFile(String car, String track, Screening plan, List<Timed
         int laps = (int) file.required(LAPS);
         long lot = (long) file.required(LOT);
         List<TimedRun> driven = driven(file);
-        Optional<ScreeningFile> read =
-                file.build(() -> new ScreeningFile(car, track, new Screening(tweaks, runs, laps, lot), driven));
-        return new FileReading<>(read, findings.problems(), findings.notes());
+        return file.build(() -> new ScreeningFile(car, track, new Screening(tweaks, runs, laps, lot), driven));
     }
 
     private static List<TimedRun> driven(JsonSection file) {

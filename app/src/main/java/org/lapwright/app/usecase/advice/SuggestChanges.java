@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.core.advice.Candidate;
 import org.lapwright.core.advice.Candidates;
@@ -204,7 +206,7 @@ public final class SuggestChanges {
                 suggestion,
                 candidate.sentence(question.car()),
                 why(question, suggestion),
-                caution(suggestion),
+                caution(question, suggestion),
                 question.proof().laps(suggestion.gainS(), lapS));
     }
 
@@ -274,7 +276,25 @@ public final class SuggestChanges {
         }
     }
 
-    private static Optional<String> caution(Suggestion suggestion) {
+    /** What gets harder, and where the model is known to flatter. */
+    private static Optional<String> caution(Question question, Suggestion suggestion) {
+        String said = Stream.of(twitchier(suggestion), flattered(question, suggestion))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" "));
+        return said.isEmpty() ? Optional.empty() : Optional.of(said);
+    }
+
+    /** Grip that falls a little with load is left out of the model, which matters where the tyres get to carry more. */
+    private static Optional<String> flattered(Question question, Suggestion suggestion) {
+        double was = SetUpNumbers.onBench(question.car().setUp()).standing().rearLoadG();
+        double is = SetUpNumbers.onBench(suggestion.after().setUp()).standing().rearLoadG();
+        return is > (1 + TELLING) * was
+                ? Optional.of("The model lets grip keep up with load; real tyres give a little less of it"
+                        + " (common practice, no source), so this may bring less than it says.")
+                : Optional.empty();
+    }
+
+    private static Optional<String> twitchier(Suggestion suggestion) {
         if (!suggestion.margins().twitchier()) {
             return Optional.empty();
         }

@@ -78,7 +78,7 @@ public record LadderPage(
         int up = before.place() - entry.place();
         String moved = up == 0
                 ? "same place as on " + then
-                : "%s %d since %s".formatted(up > 0 ? "up" : "down", Math.abs(up), then);
+                : "%s %s since %s".formatted(up > 0 ? "up" : "down", Figures.count(Math.abs(up)), then);
         double less = before.paceS() - entry.paceS();
         boolean apart = entry.intervalS().high() < before.intervalS().low()
                 || entry.intervalS().low() > before.intervalS().high();
