@@ -17,6 +17,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -26,6 +28,7 @@ import java.util.stream.Collectors;
  * ten pages, against a server that runs already with an empty garage. Every third pass of the drive's lane ends a lap.
  */
 public final class RunLatency {
+    private static final Logger LOG = Logger.getLogger(RunLatency.class.getName());
     private static final int VIEWERS = 10;
     private static final int LANES = 8;
     private static final int LANE = 1;
@@ -91,14 +94,14 @@ public final class RunLatency {
     private void tell() {
         double[] sorted =
                 waitedMs.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-        System.out.printf(
+        LOG.info(() -> String.format(
                 Locale.ROOT,
-                "%d of %d seen; ms: half under %.1f, 99 of 100 under %.1f, most %.1f%n",
+                "%d of %d seen; ms: half under %.1f, 99 of 100 under %.1f, most %.1f",
                 sorted.length,
                 LAPS * VIEWERS,
                 sorted[sorted.length / 2],
                 sorted[(int) Math.ceil(0.99 * sorted.length) - 1],
-                Arrays.stream(sorted).max().orElseThrow());
+                Arrays.stream(sorted).max().orElseThrow()));
     }
 
     /** A page that is looked at: takes the stream and notes when each lap has come. */
@@ -118,7 +121,7 @@ public final class RunLatency {
                 }
             });
         } catch (IOException gone) {
-            System.err.println("a page was left alone: " + gone);
+            LOG.log(Level.WARNING, "a page was left alone", gone);
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         }
