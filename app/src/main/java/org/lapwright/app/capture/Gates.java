@@ -61,11 +61,11 @@ public final class Gates implements Sources {
 
     @Override
     public TimingSource recording(Path file) throws IOException {
-        return SoundSource.recording(file);
+        return SoundRecording.open(file);
     }
 
     @Override
     public TimingSource soundCard() throws IOException {
-        return SoundSource.soundCard();
+        return SoundCard.open(clock);
     }
 }

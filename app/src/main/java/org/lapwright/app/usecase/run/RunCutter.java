@@ -17,7 +17,7 @@ public final class RunCutter {
     private final double pauseS;
     private final Reckoning reckoning;
     private long lastNs = Long.MIN_VALUE;
-    private String lastBoot = "";
+    private String lastClock = "";
 
     /**
      * A cutter.
@@ -34,14 +34,14 @@ public final class RunCutter {
     /** Takes a pass and says how far the drive has come. */
     public Progress take(Pass pass) {
         if (pass.lane() == fixed.laneNumber() && pass.gate() == 0) {
-            boolean sameClock = pass.boot().equals(lastBoot);
-            double since = sameClock ? (pass.stamp().timeNs() - lastNs) * NS : Double.POSITIVE_INFINITY;
+            String clock = pass.source() + "\n" + pass.boot();
+            double since = clock.equals(lastClock) ? (pass.stamp().timeNs() - lastNs) * NS : Double.POSITIVE_INFINITY;
             Progress progress = reckoning.progress();
             if (progress.isRunDone() && !progress.isDone(fixed.plan()) && since >= pauseS) {
                 reckoning.take(new DriveEvent.Pressed(Press.NEXT_RUN, "after a pause"));
             }
             lastNs = pass.stamp().timeNs();
-            lastBoot = pass.boot();
+            lastClock = clock;
         }
         reckoning.take(new DriveEvent.Passed(pass));
         return reckoning.progress();

@@ -25,7 +25,7 @@ import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.laps.pass.PassClock;
 
 /** Recordings of a gate on the sound card, written by Java's own sound library and read back. */
-class SoundSourceTest {
+class SoundRecordingTest {
     @TempDir
     Path folder;
 
@@ -63,7 +63,7 @@ class SoundSourceTest {
 
     private static List<Pass> passes(Path file) throws IOException {
         List<Pass> passes = new ArrayList<>();
-        SoundSource.recording(file).listen(passes::addAll, NONE);
+        SoundRecording.open(file).listen(passes::addAll, NONE);
         return passes;
     }
 
@@ -134,10 +134,20 @@ class SoundSourceTest {
     }
 
     @Test
+    void theSameFileGivesTheSamePassesAndAnotherFileGivesOthers() throws IOException {
+        Path file = recorded(16, false, AudioFileFormat.Type.WAVE, 44_100);
+        Path other = Files.copy(file, folder.resolve("next-run.wav"));
+        assertThat(passes(file))
+                .extracting(Pass::boot)
+                .containsOnly(passes(file).get(0).boot());
+        assertThat(passes(other).get(0).boot()).isNotEqualTo(passes(file).get(0).boot());
+    }
+
+    @Test
     void whatIsNoRecordingIsSaid() throws IOException {
         Path text = Files.writeString(folder.resolve("laps.wav"), "6.2\n6.3\n");
-        assertThatThrownBy(() -> SoundSource.recording(text)).hasMessageContaining("is no recording");
-        assertThatThrownBy(() -> SoundSource.recording(folder.resolve("none.wav")))
+        assertThatThrownBy(() -> SoundRecording.open(text)).hasMessageContaining("is no recording");
+        assertThatThrownBy(() -> SoundRecording.open(folder.resolve("none.wav")))
                 .isInstanceOf(IOException.class);
     }
 }
