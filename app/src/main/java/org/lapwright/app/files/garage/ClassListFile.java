@@ -1,6 +1,5 @@
 package org.lapwright.app.files.garage;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -52,19 +51,11 @@ public record ClassListFile(RaceClasses classes) {
         for (PartPlace place : PartPlace.values()) {
             // A magnet is allowed or not; which one, no class of home racers asks.
             if (place != PartPlace.MAGNET) {
-                parts.put(place, names(section, place.code()));
+                parts.put(place, section.texts(place.code()));
             }
         }
-        List<String> cars = names(section, CARS);
+        List<String> cars = section.texts(CARS);
         return section.build(() -> new RaceClass(name, new ClassLimits(numbers, magnet, parts), cars));
-    }
-
-    private static List<String> names(JsonSection section, String key) {
-        section.texts(key);
-        return section.entries(key).stream()
-                .filter(JsonNode::isTextual)
-                .map(JsonNode::textValue)
-                .toList();
     }
 
     /** The file's text. */

@@ -151,13 +151,17 @@ final class JsonSection {
         return entries;
     }
 
-    /** Asks for a list of texts, to find what is wrong with it. */
-    void texts(String key) {
+    /** The texts of a list; empty when there is no such key. What is no text in it is told and left out. */
+    List<String> texts(String key) {
+        List<String> texts = new ArrayList<>();
         for (JsonNode entry : entries(key)) {
-            if (!entry.isTextual()) {
+            if (entry.isTextual()) {
+                texts.add(entry.textValue());
+            } else {
                 findings.problem(pathOf(key) + " has " + shown(entry) + "; its entries must be texts in double quotes");
             }
         }
+        return texts;
     }
 
     boolean has(String key) {

@@ -1,8 +1,6 @@
 package org.lapwright.app.files.garage;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -82,9 +80,7 @@ public record LabelListFile(Map<String, Label> cars) {
         Map<String, Label> cars = new TreeMap<>();
         for (JsonSection section : file.children("cars")) {
             String name = section.requiredText("name", "Dunlin");
-            section.texts("tags");
-            List<String> tags = new ArrayList<>();
-            section.entries("tags").stream().map(JsonNode::asText).forEach(tags::add);
+            List<String> tags = section.texts("tags");
             boolean putAway = section.flag(PUT_AWAY).orElse(false);
             section.build(() -> new Label(tags, putAway)).ifPresent(label -> cars.put(name, label));
         }

@@ -49,9 +49,7 @@ public record ScreeningFile(String car, String track, Screening plan, List<Timed
     private static Optional<ScreeningFile> content(JsonSection file) {
         String car = file.requiredText("car", "Dunlin");
         String track = file.requiredText("track", "Shed loop");
-        file.texts("tweaks");
-        List<String> tweaks =
-                file.entries("tweaks").stream().map(JsonNode::asText).toList();
+        List<String> tweaks = file.texts("tweaks");
         int runs = (int) file.required(RUNS);
         int laps = (int) file.required(LAPS);
         long lot = (long) file.required(LOT);

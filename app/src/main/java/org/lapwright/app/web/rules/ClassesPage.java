@@ -24,11 +24,7 @@ public record ClassesPage(Shell shell, ClassForm form, RaceClasses kept, List<Fa
 
     /** What is wrong with a field, or nothing. */
     public @Nullable String fault(String field) {
-        return faults.stream()
-                .filter(fault -> fault.field().equals(field))
-                .map(Fault::sentence)
-                .findFirst()
-                .orElse(null);
+        return Fault.about(field, faults);
     }
 
     /** Cars that are run in a class. */

@@ -3,6 +3,7 @@ package org.lapwright.app.web.track;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.lapwright.core.units.Check;
 import org.lapwright.core.units.NumberKey;
 
@@ -22,7 +23,16 @@ public final class Typed {
      * @param field where it stands in the form; empty for the whole of it
      * @param sentence what is wrong and what would be right
      */
-    public record Fault(String field, String sentence) {}
+    public record Fault(String field, String sentence) {
+        /** What is wrong with a field, or nothing. */
+        public static @Nullable String about(String field, List<Fault> faults) {
+            return faults.stream()
+                    .filter(fault -> fault.field.equals(field))
+                    .map(Fault::sentence)
+                    .findFirst()
+                    .orElse(null);
+        }
+    }
 
     /** From now on it is about this field. */
     public Typed at(String otherField) {

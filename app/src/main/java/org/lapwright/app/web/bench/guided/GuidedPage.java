@@ -156,11 +156,7 @@ public record GuidedPage(
 
     /** What is wrong with a field, or nothing. */
     public @Nullable String fault(String field) {
-        return faults.stream()
-                .filter(fault -> fault.field().equals(field))
-                .map(Fault::sentence)
-                .findFirst()
-                .orElse(null);
+        return Fault.about(field, faults);
     }
 
     /** Where the list of measurements of the car is. */

@@ -68,11 +68,7 @@ public record DrawPage(
 
     /** What is wrong with a field, or nothing. */
     public @Nullable String fault(String field) {
-        return faults.stream()
-                .filter(fault -> fault.field().equals(field))
-                .map(fault -> fault.sentence())
-                .findFirst()
-                .orElse(null);
+        return Fault.about(field, faults);
     }
 
     /** How long the lanes are, a sentence for each. */

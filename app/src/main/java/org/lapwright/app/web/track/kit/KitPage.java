@@ -24,11 +24,7 @@ public record KitPage(Shell shell, KitForm form, List<String> unlisted, List<Fau
 
     /** What is wrong with a field, or nothing. */
     public @Nullable String fault(String field) {
-        return faults.stream()
-                .filter(fault -> fault.field().equals(field))
-                .map(Fault::sentence)
-                .findFirst()
-                .orElse(null);
+        return Fault.about(field, faults);
     }
 
     /** Whether one more kind fits. */

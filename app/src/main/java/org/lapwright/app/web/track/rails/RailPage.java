@@ -64,10 +64,6 @@ public record RailPage(
 
     /** What is wrong with a field, or nothing. */
     public @Nullable String fault(String field) {
-        return faults.stream()
-                .filter(fault -> fault.field().equals(field))
-                .map(Fault::sentence)
-                .findFirst()
-                .orElse(null);
+        return Fault.about(field, faults);
     }
 }
