@@ -22,11 +22,13 @@ import org.lapwright.app.usecase.HistoryStore.StoredStep;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.ShowKept;
+import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.LogChange;
 import org.lapwright.app.usecase.physics.NumbersInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.web.bench.BenchOrder;
 import org.lapwright.app.web.bench.BenchPage;
 import org.lapwright.app.web.bench.CarFilePage;
 import org.lapwright.app.web.bench.CarForm;
@@ -47,6 +49,7 @@ import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.rules.RaceClass;
 import org.lapwright.core.car.rules.RaceClasses;
 import org.lapwright.core.track.Track;
+import org.lapwright.core.trial.ladder.LadderEntry;
 
 /** The bench: cars with their numbers, measuring one, and car files in and out. */
 final class BenchRoutes {
@@ -57,6 +60,7 @@ final class BenchRoutes {
     private final KeepPhoto keepPhoto;
     private final OwnList classes;
     private final OwnList labels;
+    private final BenchOrder.Known known;
     private final Pages pages;
 
     BenchRoutes(UseCases useCases, Pages pages) {
@@ -66,13 +70,32 @@ final class BenchRoutes {
         this.keepPhoto = useCases.bench().keepPhoto();
         this.classes = useCases.bench().ownClasses();
         this.labels = useCases.bench().labels();
+        this.known = new Driven(showKept, useCases.showLadder());
         this.garage = physics.garage();
         this.pages = pages;
     }
 
+    /** What the orders of the list are worked out from. */
+    private record Driven(ShowKept kept, ShowLadder ladders) implements BenchOrder.Known {
+        @Override
+        public List<String> driven() {
+            return kept.cars();
+        }
+
+        @Override
+        public List<String> tracks() {
+            return ladders.tracks();
+        }
+
+        @Override
+        public List<LadderEntry> ladder(String track) {
+            return ladders.ladder(track);
+        }
+    }
+
     void list(Context context) {
         String sought = Optional.ofNullable(context.queryParam("find")).orElse("");
-        boolean byDriven = Forms.asked(context, "order").equals("driven");
+        BenchOrder order = BenchOrder.of(Forms.asked(context, "order"), known);
         boolean away = Forms.asked(context, "away").equals("yes");
         pages.show(
                 context,
@@ -81,8 +104,7 @@ final class BenchRoutes {
                         shell("Bench"),
                         garage.cars(),
                         said(),
-                        byDriven ? showKept.cars() : List.of(),
-                        new BenchPage.Asked(sought, byDriven, away),
+                        new BenchPage.Asked(sought, order, BenchOrder.choices(known.tracks()), away),
                         showKept.exampleState()));
     }
 

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.lapwright.app.files.garage.LabelListFile;
 import org.lapwright.app.usecase.OwnListStore.ListKind;
+import org.lapwright.app.web.bench.BenchPage;
 
 /** Tags of cars, and putting one away. */
 class LabelsTest {
@@ -65,6 +66,28 @@ class LabelsTest {
         String list = visitor.get("/bench?order=driven&find=").body();
         assertThat(list.indexOf("car?name=magnet")).isLessThan(list.indexOf("car?name=soft"));
         assertThat(list.indexOf("car?name=soft")).isLessThan(list.indexOf("car?name=plain"));
+    }
+
+    @Test
+    void theFastestOnATrackComesFirstAndSaysItsPace() {
+        stage.keep("soft", 6.2, 6.1, 1);
+        stage.keep("magnet", 5.2, 5.1, 2);
+        String track = stage.garage().tracks().get(0);
+        String list = visitor.get("/bench?find=&order=" + BenchPage.encoded("pace " + track))
+                .body();
+        assertThat(list.indexOf("car?name=magnet")).isLessThan(list.indexOf("car?name=soft"));
+        assertThat(list.indexOf("car?name=soft")).isLessThan(list.indexOf("car?name=plain"));
+        assertThat(list).containsPattern("car[?]name=magnet.*<span class=\"detail\">5\\.\\d+ s</span>");
+        assertThat(list).doesNotContainPattern("car[?]name=plain.*class=\"detail\"");
+    }
+
+    @Test
+    void anOrderThatThereIsNotIsByName() {
+        stage.keep("soft", 6.2, 6.1, 1);
+        String byName = visitor.get("/bench").body();
+        String unknown = visitor.get("/bench?order=pace+nowhere").body();
+        assertThat(unknown.indexOf("car?name=magnet")).isEqualTo(byName.indexOf("car?name=magnet"));
+        assertThat(unknown.indexOf("car?name=soft")).isEqualTo(byName.indexOf("car?name=soft"));
     }
 
     @Test

@@ -15,10 +15,11 @@ import org.lapwright.app.web.view.Shell;
  * All cars with numbers.
  *
  * @param shell around it
- * @param rows the cars that are shown, by name
+ * @param rows the cars that are shown, in their order
  * @param all how many there are
  * @param sought what was looked for, empty when nothing was
- * @param byDriven whether the one driven last comes first, else they go by name
+ * @param order in which they stand
+ * @param orders the orders that there are
  * @param away how many are put away
  * @param showsAway whether those are shown, else the others
  * @param garage what there is of the example garage
@@ -28,26 +29,34 @@ public record BenchPage(
         List<Row> rows,
         int all,
         String sought,
-        boolean byDriven,
+        BenchOrder order,
+        List<BenchOrder.Choice> orders,
         int away,
         boolean showsAway,
         ExampleView garage) {
     /** So many are seen at a glance: no need to look for one. */
     private static final int AT_A_GLANCE = 8;
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public BenchPage {
         rows = List.copyOf(rows);
+        orders = List.copyOf(orders);
     }
 
     /**
      * What is asked of the list.
      *
      * @param lookedFor words of names or tags; empty for all
-     * @param byDriven whether the one driven last is to come first
+     * @param order in which they are to stand
+     * @param orders the orders that there are
      * @param away whether those put away are asked for
      */
-    public record Asked(String lookedFor, boolean byDriven, boolean away) {}
+    public record Asked(String lookedFor, BenchOrder order, List<BenchOrder.Choice> orders, boolean away) {
+        /** Copies the list. */
+        public Asked {
+            orders = List.copyOf(orders);
+        }
+    }
 
     /**
      * The list of these cars, or those of them that somebody looks for.
@@ -55,24 +64,16 @@ public record BenchPage(
      * @param shell around it
      * @param cars all of them, by name
      * @param labels their tags, and which are put away
-     * @param driven own cars that have laps, the one driven last first
      * @param asked what is asked
      * @param state what there is of the example garage
      */
     public static BenchPage of(
-            Shell shell,
-            List<KeptFile> cars,
-            LabelListFile labels,
-            List<String> driven,
-            Asked asked,
-            ExampleState state) {
+            Shell shell, List<KeptFile> cars, LabelListFile labels, Asked asked, ExampleState state) {
         Sought sought = new Sought(asked.lookedFor());
         List<KeptFile> shown = new ArrayList<>(cars.stream()
                 .filter(car -> labels.of(car.name()).putAway() == asked.away())
                 .toList());
-        if (asked.byDriven()) {
-            shown.sort(Comparator.comparingInt(car -> place(driven, car.name())));
-        }
+        shown.sort(Comparator.comparing(KeptFile::name, asked.order().comparator()));
         List<Row> rows =
                 sought
                         .among(
@@ -80,7 +81,7 @@ public record BenchPage(
                                 car -> car.name() + " "
                                         + String.join(" ", labels.of(car.name()).tags()))
                         .stream()
-                        .map(car -> row(car, labels))
+                        .map(car -> row(car, labels, asked.order()))
                         .toList();
         int away = (int)
                 cars.stream().filter(car -> labels.of(car.name()).putAway()).count();
@@ -89,23 +90,20 @@ public record BenchPage(
                 rows,
                 shown.size(),
                 sought.typed(),
-                asked.byDriven(),
+                asked.order(),
+                asked.orders(),
                 away,
                 asked.away(),
                 new ExampleView(state, "/bench"));
     }
 
-    private static Row row(KeptFile car, LabelListFile labels) {
+    private static Row row(KeptFile car, LabelListFile labels, BenchOrder order) {
         return new Row(
                 car.name(),
                 address(car.name()),
                 car.example(),
+                order.beside().getOrDefault(car.name(), ""),
                 labels.of(car.name()).tags());
-    }
-
-    private static int place(List<String> driven, String car) {
-        int place = driven.indexOf(car);
-        return place < 0 ? driven.size() : place;
     }
 
     /** Whether there are so many that one is looked for. */
@@ -139,9 +137,10 @@ public record BenchPage(
      * @param name of the car
      * @param address of its page
      * @param example whether it belongs to the example garage
+     * @param beside what is told of it in this order, or nothing
      * @param tags the owner's words for it
      */
-    public record Row(String name, String address, boolean example, List<String> tags) {
+    public record Row(String name, String address, boolean example, String beside, List<String> tags) {
         /** Copies the list. */
         public Row {
             tags = List.copyOf(tags);

@@ -73,6 +73,7 @@ public record CarPage(
                         kept.name(),
                         BenchPage.address(kept.name()),
                         kept.example(),
+                        "",
                         tidings.label().tags()),
                 tidings.saved(),
                 numbers.yieldsFirst(),
