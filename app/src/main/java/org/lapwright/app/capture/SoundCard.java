@@ -109,7 +109,7 @@ public final class SoundCard implements TimingSource {
             }
             begun = true;
             heardNs = clock.getAsLong();
-            if (!Handing.on(lanes.take(block, block.length), sink)) {
+            if (!Handing.on(lanes.take(block, block.length, heardNs), sink)) {
                 return false;
             }
         }

@@ -47,8 +47,14 @@ final class SoundLanes {
         return BLOCK_FRAMES * format.getFrameSize();
     }
 
-    /** The passes that are known with these samples, in their order; what does not fill a frame is left out. */
-    List<Pass> take(byte[] block, int bytes) {
+    /**
+     * The passes that are known with these samples, in their order.
+     *
+     * @param block of samples
+     * @param bytes how many of it; what does not fill a frame is left out
+     * @param arrivalNs when they came, by the monotonic clock of this machine, ns
+     */
+    List<Pass> take(byte[] block, int bytes, long arrivalNs) {
         int wide = format.getSampleSizeInBits() / 8;
         int frames = bytes / format.getFrameSize();
         List<Heard> heard = new ArrayList<>();
@@ -60,12 +66,12 @@ final class SoundLanes {
             detectors.get(c).take(channel, 0, frames).forEach(impulse -> heard.add(new Heard(lane, impulse)));
         }
         heard.sort(Comparator.comparingDouble(each -> each.impulse().sample()));
-        return heard.stream().map(this::pass).toList();
+        return heard.stream().map(each -> pass(each, arrivalNs)).toList();
     }
 
-    private Pass pass(Heard heard) {
+    private Pass pass(Heard heard, long arrivalNs) {
         long at = Math.round(NS * heard.impulse().sample() / format.getSampleRate());
-        PassStamp stamp = new PassStamp(PassClock.AUDIO, at, System.nanoTime(), 0);
+        PassStamp stamp = new PassStamp(PassClock.AUDIO, at, arrivalNs, 0);
         return new Pass(SOURCE, boot, sequence++, heard.lane(), 0, stamp);
     }
 

@@ -61,7 +61,7 @@ public final class SoundRecording implements TimingSource {
         byte[] block = new byte[SoundLanes.blockBytes(format)];
         try (samples) {
             int read = samples.readNBytes(block, 0, block.length);
-            while (read > 0 && Handing.on(lanes.take(block, read), sink)) {
+            while (read > 0 && Handing.on(lanes.take(block, read, System.nanoTime()), sink)) {
                 read = samples.readNBytes(block, 0, block.length);
             }
         }

@@ -7,6 +7,7 @@ import org.lapwright.app.usecase.capture.SourceNews;
 /** What a gate sends, and what there was to tell of it. */
 public final class Sent implements SourceNews {
     final List<String> told = new ArrayList<>();
+    private final List<String> reasons = new ArrayList<>();
 
     public static String line(String body) {
         return body + "*" + WireLine.checksum(body);
@@ -25,9 +26,15 @@ public final class Sent implements SourceNews {
         return List.copyOf(told);
     }
 
+    /** Why nothing came any more, each time. */
+    public synchronized List<String> reasons() {
+        return List.copyOf(reasons);
+    }
+
     /** Forgets it. */
     public synchronized void clear() {
         told.clear();
+        reasons.clear();
     }
 
     private synchronized void tell(String what) {
@@ -54,7 +61,8 @@ public final class Sent implements SourceNews {
     }
 
     @Override
-    public void gone(String why) {
+    public synchronized void gone(String why) {
+        reasons.add(why);
         tell("gone");
     }
 

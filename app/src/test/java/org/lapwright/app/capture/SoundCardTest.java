@@ -16,7 +16,6 @@ import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.TargetDataLine;
 import org.junit.jupiter.api.Test;
 import org.lapwright.app.usecase.capture.PassSink;
-import org.lapwright.app.usecase.capture.SourceNews;
 import org.lapwright.core.laps.pass.Pass;
 
 /** A sound card that is pulled, comes back, or is read too late; played by a line that does what a card does then. */
@@ -33,39 +32,8 @@ class SoundCardTest {
 
     private final Deque<Object> openings = new ArrayDeque<>();
     private final List<Pass> passes = new ArrayList<>();
-    private final List<String> told = new ArrayList<>();
 
-    private final SourceNews news = new SourceNews() {
-        @Override
-        public void unreadable(String why) {
-            told.add(why);
-        }
-
-        @Override
-        public void restarted() {
-            told.add("restarted");
-        }
-
-        @Override
-        public void dropped(long lost) {
-            told.add("dropped");
-        }
-
-        @Override
-        public void gone(String why) {
-            told.add("gone: " + why);
-        }
-
-        @Override
-        public void back() {
-            told.add("back");
-        }
-
-        @Override
-        public void stepped() {
-            told.add("stepped");
-        }
-    };
+    private final Sent news = new Sent();
 
     /** A card with a pulse every so often on the first channel that does what is asked once it has given its frames. */
     private static final class Card {
@@ -141,8 +109,8 @@ class SoundCardTest {
         Card second = new Card(60, false, -1);
         openings.addAll(List.of(first, "pulled", "pulled", second));
         listen(6);
-        assertThat(told)
-                .containsExactly("gone: no sound comes from the sound card any more; is it plugged in?", "back");
+        assertThat(news.told()).containsExactly("gone", "back");
+        assertThat(news.reasons()).containsExactly("no sound comes from the sound card any more; is it plugged in?");
         assertThat(first.closed).isTrue();
         assertThat(second.closed).isTrue();
         assertThat(passes).extracting(Pass::sequence).containsExactly(0L, 1L, 2L, 0L, 1L, 2L);
@@ -160,14 +128,14 @@ class SoundCardTest {
     void aCardThatGivesLessThanIsThereIsGone() throws Exception {
         openings.addAll(List.of(new Card(4, true, -1), new Card(60, false, -1)));
         listen(3);
-        assertThat(told).hasSize(2).last().isEqualTo("back");
+        assertThat(news.told()).hasSize(2).last().isEqualTo("back");
     }
 
     @Test
     void whereSamplesWereLostTheCountBeginsAnew() throws Exception {
         openings.add(new Card(60, false, 4));
         listen(4);
-        assertThat(told).containsExactly("restarted");
+        assertThat(news.told()).containsExactly("restarted");
         assertThat(passes.get(0).boot()).isEqualTo(passes.get(1).boot());
         assertThat(passes.get(2).boot())
                 .isEqualTo(passes.get(3).boot())
@@ -179,7 +147,7 @@ class SoundCardTest {
     void aCardThatIsFullBeforeItsFirstSamplesHasLostNothing() throws Exception {
         openings.add(new Card(60, false, 0));
         listen(2);
-        assertThat(told).isEmpty();
+        assertThat(news.told()).isEmpty();
     }
 
     @Test

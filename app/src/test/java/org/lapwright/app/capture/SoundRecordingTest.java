@@ -20,7 +20,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.lapwright.app.usecase.capture.SourceNews;
 import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.laps.pass.PassClock;
 
@@ -29,41 +28,11 @@ class SoundRecordingTest {
     @TempDir
     Path folder;
 
-    private static final SourceNews NONE = new SourceNews() {
-        @Override
-        public void unreadable(String why) {
-            throw new AssertionError(why);
-        }
-
-        @Override
-        public void restarted() {
-            throw new AssertionError("restarted");
-        }
-
-        @Override
-        public void dropped(long passes) {
-            throw new AssertionError("dropped");
-        }
-
-        @Override
-        public void gone(String why) {
-            throw new AssertionError(why);
-        }
-
-        @Override
-        public void back() {
-            throw new AssertionError("back");
-        }
-
-        @Override
-        public void stepped() {
-            throw new AssertionError("stepped");
-        }
-    };
-
     private static List<Pass> passes(Path file) throws IOException {
         List<Pass> passes = new ArrayList<>();
-        SoundRecording.open(file).listen(passes::addAll, NONE);
+        Sent news = new Sent();
+        SoundRecording.open(file).listen(passes::addAll, news);
+        assertThat(news.told()).isEmpty();
         return passes;
     }
 

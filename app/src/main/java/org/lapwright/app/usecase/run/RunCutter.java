@@ -1,5 +1,6 @@
 package org.lapwright.app.usecase.run;
 
+import java.util.Optional;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.DriveStore.Press;
@@ -16,8 +17,7 @@ public final class RunCutter {
     private final NewDrive fixed;
     private final double pauseS;
     private final Reckoning reckoning;
-    private long lastNs = Long.MIN_VALUE;
-    private String lastClock = "";
+    private Optional<Pass> last = Optional.empty();
 
     /**
      * A cutter.
@@ -34,17 +34,21 @@ public final class RunCutter {
     /** Takes a pass and says how far the drive has come. */
     public Progress take(Pass pass) {
         if (pass.lane() == fixed.laneNumber() && pass.gate() == 0) {
-            String clock = pass.source() + "\n" + pass.boot();
-            double since = clock.equals(lastClock) ? (pass.stamp().timeNs() - lastNs) * NS : Double.POSITIVE_INFINITY;
+            double since = last.filter(before -> isOfOneClock(before, pass))
+                    .map(before -> (pass.stamp().timeNs() - before.stamp().timeNs()) * NS)
+                    .orElse(Double.POSITIVE_INFINITY);
             Progress progress = reckoning.progress();
             if (progress.isRunDone() && !progress.isDone(fixed.plan()) && since >= pauseS) {
                 reckoning.take(new DriveEvent.Pressed(Press.NEXT_RUN, "after a pause"));
             }
-            lastNs = pass.stamp().timeNs();
-            lastClock = clock;
+            last = Optional.of(pass);
         }
         reckoning.take(new DriveEvent.Passed(pass));
         return reckoning.progress();
+    }
+
+    private static boolean isOfOneClock(Pass one, Pass other) {
+        return one.source().equals(other.source()) && one.boot().equals(other.boot());
     }
 
     /** How far the drive has come. */
