@@ -24,6 +24,7 @@ public final class ShowLadder {
     private final KnownDriver knownDriver;
     private final Clock clock;
     private final Map<String, Ranked> remembered = new ConcurrentHashMap<>();
+    private volatile Driven driven = new Driven(Long.MIN_VALUE, List.of());
 
     /** A ladder of the cars in {@code store}, for the driver that its comparisons show. */
     public ShowLadder(GarageStore store, Clock clock) {
@@ -36,6 +37,14 @@ public final class ShowLadder {
         this.knownDriver = knownDriver;
         this.clock = clock;
     }
+
+    /**
+     * Where there are laps.
+     *
+     * @param revision of the garage before they were looked for
+     * @param tracks the one driven last first
+     */
+    private record Driven(long revision, List<String> tracks) {}
 
     /**
      * A ladder as it was worked out.
@@ -51,7 +60,11 @@ public final class ShowLadder {
 
     /** Tracks that have laps, the one driven last first. */
     public List<String> tracks() {
-        return store.tracks();
+        long revision = store.revision();
+        if (driven.revision() != revision) {
+            driven = new Driven(revision, List.copyOf(store.tracks()));
+        }
+        return driven.tracks();
     }
 
     /** The cars on a track, fastest first. */

@@ -49,18 +49,17 @@ import org.lapwright.core.car.SetUp;
 import org.lapwright.core.car.rules.RaceClass;
 import org.lapwright.core.car.rules.RaceClasses;
 import org.lapwright.core.track.Track;
-import org.lapwright.core.trial.ladder.LadderEntry;
 
 /** The bench: cars with their numbers, measuring one, and car files in and out. */
 final class BenchRoutes {
     private final PhysicsCases physics;
     private final OwnGarage garage;
     private final ShowKept showKept;
+    private final ShowLadder showLadder;
     private final LogChange logChange;
     private final KeepPhoto keepPhoto;
     private final OwnList classes;
     private final OwnList labels;
-    private final BenchOrder.Known known;
     private final Pages pages;
 
     BenchRoutes(UseCases useCases, Pages pages) {
@@ -70,32 +69,15 @@ final class BenchRoutes {
         this.keepPhoto = useCases.bench().keepPhoto();
         this.classes = useCases.bench().ownClasses();
         this.labels = useCases.bench().labels();
-        this.known = new Driven(showKept, useCases.showLadder());
+        this.showLadder = useCases.showLadder();
         this.garage = physics.garage();
         this.pages = pages;
     }
 
-    /** What the orders of the list are worked out from. */
-    private record Driven(ShowKept kept, ShowLadder ladders) implements BenchOrder.Known {
-        @Override
-        public List<String> driven() {
-            return kept.cars();
-        }
-
-        @Override
-        public List<String> tracks() {
-            return ladders.tracks();
-        }
-
-        @Override
-        public List<LadderEntry> ladder(String track) {
-            return ladders.ladder(track);
-        }
-    }
-
     void list(Context context) {
         String sought = Optional.ofNullable(context.queryParam("find")).orElse("");
-        BenchOrder order = BenchOrder.of(Forms.asked(context, "order"), known);
+        List<String> tracks = showLadder.tracks();
+        BenchOrder order = BenchOrder.of(Forms.asked(context, "order"), tracks, showKept, showLadder);
         boolean away = Forms.asked(context, "away").equals("yes");
         pages.show(
                 context,
@@ -104,7 +86,7 @@ final class BenchRoutes {
                         shell("Bench"),
                         garage.cars(),
                         said(),
-                        new BenchPage.Asked(sought, order, BenchOrder.choices(known.tracks()), away),
+                        new BenchPage.Asked(sought, order, BenchOrder.choices(tracks), away),
                         showKept.exampleState()));
     }
 

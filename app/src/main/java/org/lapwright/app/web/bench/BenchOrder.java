@@ -2,10 +2,13 @@ package org.lapwright.app.web.bench;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.lapwright.app.usecase.Figures;
+import org.lapwright.app.usecase.ShowKept;
+import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.core.trial.ladder.LadderEntry;
 
 /**
@@ -40,25 +43,20 @@ public record BenchOrder(String value, List<String> first, Map<String, String> b
         return choices;
     }
 
-    /** What the orders are worked out from. */
-    public interface Known {
-        /** Own cars that have laps, the one driven last first. */
-        List<String> driven();
-
-        /** Tracks that have laps. */
-        List<String> tracks();
-
-        /** The cars on one of them, fastest first. */
-        List<LadderEntry> ladder(String track);
-    }
-
-    /** The order that a form sent; by name where there is none such. */
-    public static BenchOrder of(String value, Known known) {
+    /**
+     * The order that a form sent; by name where there is none such.
+     *
+     * @param value as the form sent it
+     * @param tracks those that have laps
+     * @param kept knows the cars that were driven
+     * @param ladders know the pace of cars on a track
+     */
+    public static BenchOrder of(String value, List<String> tracks, ShowKept kept, ShowLadder ladders) {
         if (value.equals(DRIVEN)) {
-            return new BenchOrder(value, known.driven(), Map.of());
+            return new BenchOrder(value, kept.cars(), Map.of());
         }
         String track = value.startsWith(PACE) ? value.substring(PACE.length()) : "";
-        return known.tracks().contains(track) ? byPace(value, known.ladder(track)) : NAME;
+        return tracks.contains(track) ? byPace(value, ladders.ladder(track)) : NAME;
     }
 
     private static BenchOrder byPace(String value, List<LadderEntry> ladder) {
@@ -70,6 +68,8 @@ public record BenchOrder(String value, List<String> first, Map<String, String> b
 
     /** Compares names of cars. */
     Comparator<String> comparator() {
-        return Comparator.comparingInt(car -> first.contains(car) ? first.indexOf(car) : first.size());
+        Map<String, Integer> places = new HashMap<>();
+        first.forEach(car -> places.put(car, places.size()));
+        return Comparator.comparingInt(car -> places.getOrDefault(car, places.size()));
     }
 }
