@@ -499,3 +499,40 @@
     }
   }
 })();
+
+// Gate on this computer: what it hears comes by itself while somebody looks.
+(function () {
+  'use strict';
+
+  if (!document.getElementById('gate')) {
+    return;
+  }
+  var stream = null;
+
+  function show(event) {
+    var now = document.getElementById('gate-now');
+    var fresh = document.createRange().createContextualFragment(event.data).getElementById('gate-now');
+    if (now && fresh) {
+      window.lapwright.liken(now, fresh);
+    }
+  }
+
+  function leave() {
+    if (stream) {
+      stream.close();
+      stream = null;
+    }
+  }
+
+  function follow() {
+    if (document.hidden) {
+      leave();
+    } else if (!stream && window.EventSource) {
+      stream = new window.EventSource('/run/gate/stream?seen=' + document.getElementById('gate-now').dataset.seen);
+      stream.addEventListener('now', show);
+    }
+  }
+  document.addEventListener('visibilitychange', follow);
+  window.addEventListener('pagehide', leave);
+  window.addEventListener('pageshow', follow);
+})();

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.lapwright.app.usecase.ExampleGarage;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.capture.PassSink;
+import org.lapwright.app.usecase.capture.SoundWatch;
 import org.lapwright.app.usecase.capture.SourceNews;
 import org.lapwright.app.usecase.capture.Sources;
 import org.lapwright.app.usecase.capture.TimingSource;
@@ -60,12 +61,12 @@ public final class Gates implements Sources {
     }
 
     @Override
-    public TimingSource recording(Path file) throws IOException {
-        return SoundRecording.open(file);
+    public TimingSource recording(Path file, SoundWatch watch) throws IOException {
+        return SoundRecording.open(file, watch);
     }
 
     @Override
-    public TimingSource soundCard() throws IOException {
-        return SoundCard.open(clock);
+    public TimingSource soundCard(SoundWatch watch) throws IOException {
+        return SoundCard.open(watch, clock);
     }
 }

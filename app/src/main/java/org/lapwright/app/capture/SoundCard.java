@@ -8,6 +8,7 @@ import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.TargetDataLine;
 import org.lapwright.app.usecase.capture.PassSink;
+import org.lapwright.app.usecase.capture.SoundWatch;
 import org.lapwright.app.usecase.capture.SourceNews;
 import org.lapwright.app.usecase.capture.TimingSource;
 
@@ -31,11 +32,13 @@ public final class SoundCard implements TimingSource {
     }
 
     private final Opening opening;
+    private final SoundWatch watch;
     private final LongSupplier clock;
     private TargetDataLine line;
 
-    private SoundCard(Opening opening, LongSupplier clock, TargetDataLine line) {
+    private SoundCard(Opening opening, SoundWatch watch, LongSupplier clock, TargetDataLine line) {
         this.opening = opening;
+        this.watch = watch;
         this.clock = clock;
         this.line = line;
     }
@@ -43,16 +46,17 @@ public final class SoundCard implements TimingSource {
     /**
      * The sound card's input, as the system has chosen it.
      *
+     * @param watch what is wanted of it
      * @param clock the monotonic clock of this machine, ns
      * @throws IOException if there is none, or another program has it
      */
-    public static SoundCard open(LongSupplier clock) throws IOException {
-        return open(SoundCard::usual, clock);
+    public static SoundCard open(SoundWatch watch, LongSupplier clock) throws IOException {
+        return open(SoundCard::usual, watch, clock);
     }
 
-    static SoundCard open(Opening opening, LongSupplier clock) throws IOException {
+    static SoundCard open(Opening opening, SoundWatch watch, LongSupplier clock) throws IOException {
         try {
-            return new SoundCard(opening, clock, opening.open());
+            return new SoundCard(opening, watch, clock, opening.open());
         } catch (LineUnavailableException | IllegalArgumentException none) {
             throw new IOException(
                     "there is no sound input that gives 44,100 samples a second in two channels, or another program has it",
@@ -115,8 +119,8 @@ public final class SoundCard implements TimingSource {
         }
     }
 
-    private static SoundLanes anew() {
-        return new SoundLanes(LIVE, UUID.randomUUID().toString());
+    private SoundLanes anew() {
+        return new SoundLanes(LIVE, UUID.randomUUID().toString(), watch);
     }
 
     private void reopen() throws InterruptedException {

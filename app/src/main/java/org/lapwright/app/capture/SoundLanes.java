@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import javax.sound.sampled.AudioFormat;
+import org.lapwright.app.usecase.capture.SoundLevel;
+import org.lapwright.app.usecase.capture.SoundWatch;
 import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.laps.pass.PassClock;
 import org.lapwright.core.laps.pass.PassStamp;
@@ -22,6 +24,7 @@ final class SoundLanes {
 
     private final AudioFormat format;
     private final String boot;
+    private final SoundWatch watch;
     private final List<ImpulseDetector> detectors = new ArrayList<>();
     private final double[] channel = new double[BLOCK_FRAMES];
     private long sequence;
@@ -33,10 +36,12 @@ final class SoundLanes {
      *
      * @param format linear, signed, little-endian, of 8 to 32 bits
      * @param boot names this count of samples, and no other
+     * @param watch what is wanted, and who looks
      */
-    SoundLanes(AudioFormat format, String boot) {
+    SoundLanes(AudioFormat format, String boot, SoundWatch watch) {
         this.format = format;
         this.boot = boot;
+        this.watch = watch;
         for (int i = 0; i < Math.min(MOST_CHANNELS, format.getChannels()); i++) {
             detectors.add(new ImpulseDetector(ImpulseDetector.Settings.usual(format.getSampleRate())));
         }
@@ -57,14 +62,21 @@ final class SoundLanes {
     List<Pass> take(byte[] block, int bytes, long arrivalNs) {
         int wide = format.getSampleSizeInBits() / 8;
         int frames = bytes / format.getFrameSize();
+        double least = watch.leastLevel();
         List<Heard> heard = new ArrayList<>();
+        List<SoundLevel> levels = new ArrayList<>();
         for (int c = 0; c < detectors.size(); c++) {
             for (int i = 0; i < frames; i++) {
                 channel[i] = sample(block, i * format.getFrameSize() + c * wide, wide);
             }
             int lane = c + 1;
-            detectors.get(c).take(channel, 0, frames).forEach(impulse -> heard.add(new Heard(lane, impulse)));
+            ImpulseDetector detector = detectors.get(c);
+            detector.need(least);
+            List<Impulse> found = detector.take(channel, 0, frames);
+            found.forEach(impulse -> heard.add(new Heard(lane, impulse)));
+            levels.add(new SoundLevel(detector.loudest(), detector.threshold(), found.size()));
         }
+        watch.heard(levels);
         heard.sort(Comparator.comparingDouble(each -> each.impulse().sample()));
         return heard.stream().map(each -> pass(each, arrivalNs)).toList();
     }

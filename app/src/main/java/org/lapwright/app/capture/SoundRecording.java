@@ -11,6 +11,7 @@ import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
 import org.lapwright.app.usecase.capture.PassSink;
+import org.lapwright.app.usecase.capture.SoundWatch;
 import org.lapwright.app.usecase.capture.SourceNews;
 import org.lapwright.app.usecase.capture.TimingSource;
 
@@ -19,19 +20,22 @@ public final class SoundRecording implements TimingSource {
     private final InputStream samples;
     private final AudioFormat format;
     private final String boot;
+    private final SoundWatch watch;
 
-    private SoundRecording(InputStream samples, AudioFormat format, String boot) {
+    private SoundRecording(InputStream samples, AudioFormat format, String boot, SoundWatch watch) {
         this.samples = samples;
         this.format = format;
         this.boot = boot;
+        this.watch = watch;
     }
 
     /**
      * A recording: WAV, AIFF or AU, of 8 to 32 bits.
      *
+     * @param watch what is wanted of it
      * @throws IOException if it cannot be read, or is none, with what would be right
      */
-    public static SoundRecording open(Path file) throws IOException {
+    public static SoundRecording open(Path file, SoundWatch watch) throws IOException {
         try {
             AudioInputStream stream = AudioSystem.getAudioInputStream(file.toFile());
             AudioFormat found = stream.getFormat();
@@ -42,7 +46,7 @@ public final class SoundRecording implements TimingSource {
                 throw new IOException("%s is recorded as %s; save it as a plain WAV of 16 bits".formatted(file, found));
             }
             AudioInputStream samples = asItIs ? stream : AudioSystem.getAudioInputStream(plain, stream);
-            return new SoundRecording(samples, plain, boot(file));
+            return new SoundRecording(samples, plain, boot(file), watch);
         } catch (UnsupportedAudioFileException | IllegalArgumentException none) {
             throw new IOException("%s is no recording; it should be a WAV file".formatted(file), none);
         }
@@ -57,7 +61,7 @@ public final class SoundRecording implements TimingSource {
 
     @Override
     public void listen(PassSink sink, SourceNews news) throws IOException {
-        SoundLanes lanes = new SoundLanes(format, boot);
+        SoundLanes lanes = new SoundLanes(format, boot, watch);
         byte[] block = new byte[SoundLanes.blockBytes(format)];
         try (samples) {
             int read = samples.readNBytes(block, 0, block.length);

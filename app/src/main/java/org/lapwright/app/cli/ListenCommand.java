@@ -50,6 +50,7 @@ import picocli.CommandLine.Spec;
         })
 final class ListenCommand implements Callable<Integer> {
     private static final int NOT_DRIVEN = 1;
+    private static final double PERCENT = 100;
 
     private final JudgeChange judgeChange;
     private final Sources sources;
@@ -97,6 +98,14 @@ final class ListenCommand implements Callable<Integer> {
     private double speed;
 
     @Option(
+            names = "--threshold",
+            paramLabel = "PERCENT",
+            description = "A pass on the sound card reaches at least so much of the full scale, 0 to 100; what is not"
+                    + " eight times as high as the noise never counts (default: ${DEFAULT-VALUE}).",
+            defaultValue = "1")
+    private double threshold;
+
+    @Option(
             names = "--to",
             paramLabel = "URL",
             arity = "0..1",
@@ -137,7 +146,7 @@ final class ListenCommand implements Callable<Integer> {
         }
         gate.listen(
                 sources,
-                speed,
+                wanted(),
                 passes -> {
                     passes.forEach(pass -> take(cutter, fixed.plan(), pass, laps));
                     return !cutter.progress().isDone(fixed.plan());
@@ -160,12 +169,16 @@ final class ListenCommand implements Callable<Integer> {
             PassSink page = sources.runPage(address, told);
             err.println("lapwright: passes go to the page Run at " + address + "; Ctrl+C ends it.");
             err.flush();
-            gate.listen(sources, speed, page, told);
+            gate.listen(sources, wanted(), page, told);
         } catch (IOException wrong) {
             throw new BadInput("--to: " + wrong.getMessage() + ".");
         }
         tellNews();
         return 0;
+    }
+
+    private ListenOptions.Wanted wanted() {
+        return new ListenOptions.Wanted(speed, threshold / PERCENT);
     }
 
     private NewDrive fixed() {
@@ -174,6 +187,9 @@ final class ListenCommand implements Callable<Integer> {
         }
         if (!(speed >= 1 && speed <= 1000)) {
             throw new BadInput("--speed is " + Figures.significant(speed, 6) + "; it must be from 1 to 1000.");
+        }
+        if (!(threshold >= 0 && threshold <= PERCENT)) {
+            throw new BadInput("--threshold is " + Figures.significant(threshold, 6) + "; it must be from 0 to 100 %.");
         }
         try {
             return new NewDrive("the car", "", "the track", "", lane, "", "", RunPlan.parse(plan), warmUp);

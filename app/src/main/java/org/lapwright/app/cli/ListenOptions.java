@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.usecase.capture.PassSink;
+import org.lapwright.app.usecase.capture.SoundWatch;
 import org.lapwright.app.usecase.capture.SourceNews;
 import org.lapwright.app.usecase.capture.Sources;
 import picocli.CommandLine.Option;
@@ -53,19 +54,28 @@ final class ListenOptions {
         return simulated != null;
     }
 
-    /** Listens until it ends; {@code speed} is that of the simulated gate. Bad input where that fails. */
-    void listen(Sources sources, double speed, PassSink sink, SourceNews news) {
+    /**
+     * What is wanted of some gates.
+     *
+     * @param speed how many of its seconds the simulated gate lets go by in one
+     * @param leastLevel least height of a pass on the sound card, in full scale
+     */
+    record Wanted(double speed, double leastLevel) {}
+
+    /** Listens until it ends. Bad input where that fails. */
+    void listen(Sources sources, Wanted wanted, PassSink sink, SourceNews news) {
         try {
             if (serial != null) {
                 sources.serial(serial).listen(sink, news);
             } else if (mqtt != null) {
                 sources.mqtt(mqtt).listen(sink, news);
             } else if (simulated != null) {
-                sources.simulated(simulated, speed).listen(sink, news);
+                sources.simulated(simulated, wanted.speed()).listen(sink, news);
             } else if (sound) {
-                sources.soundCard().listen(sink, news);
+                sources.soundCard(SoundWatch.fixed(wanted.leastLevel())).listen(sink, news);
             } else if (recording != null) {
-                sources.recording(recording).listen(sink, news);
+                sources.recording(recording, SoundWatch.fixed(wanted.leastLevel()))
+                        .listen(sink, news);
             } else {
                 try (InputStream in = open()) {
                     sources.lines(in).listen(sink, news);

@@ -2,6 +2,7 @@ package org.lapwright.app.main;
 
 import java.time.Clock;
 import java.util.Map;
+import org.lapwright.app.capture.Gates;
 import org.lapwright.app.cli.Commands;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.ChangeJson;
@@ -35,8 +36,10 @@ import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.app.usecase.run.ListenHere;
 import org.lapwright.app.web.BenchCases;
 import org.lapwright.app.web.PhysicsCases;
+import org.lapwright.app.web.RunCases;
 import org.lapwright.app.web.UseCases;
 import org.lapwright.core.fit.CarFit;
 import org.lapwright.core.prediction.LapForecaster;
@@ -120,6 +123,7 @@ final class Wiring {
     UseCases useCases(GarageStore garage) {
         KnownDriver knownDriver = new KnownDriver(garage);
         KeepComparison keepComparison = new KeepComparison(garage, judgeChange, knownDriver, clock);
+        DriveLive driveLive = new DriveLive(garage, judgeChange, keepComparison, knownDriver, clock);
         return new UseCases(
                 describeLaps,
                 judgeChange,
@@ -141,11 +145,14 @@ final class Wiring {
                         new BestSetUpSearches(findBestSetUp),
                         new OwnLaps(garage, knownDriver, learnCar, READER),
                         new ScoreForecasts(garage, judgeChange, FOR_A_CHANGE, SCORE_READER),
-                        new DriveLive(garage, judgeChange, keepComparison, knownDriver, clock),
                         new KeepShelf(garage, clock),
                         new KeepPhoto(garage, clock),
                         new OwnList(garage, ListKind.CLASSES, clock),
-                        new OwnList(garage, ListKind.SCREENING, clock),
-                        new OwnList(garage, ListKind.LABELS, clock)));
+                        new OwnList(garage, ListKind.LABELS, clock)),
+                new RunCases(
+                        driveLive,
+                        new ListenHere(new Gates(System::nanoTime), driveLive),
+                        new OwnList(garage, ListKind.GATE, clock),
+                        new OwnList(garage, ListKind.SCREENING, clock)));
     }
 }

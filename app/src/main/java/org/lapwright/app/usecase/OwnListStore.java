@@ -20,7 +20,9 @@ public interface OwnListStore {
         /** The screening that is on, with its laps so far. */
         SCREENING,
         /** Tags of cars, and which are put away. */
-        LABELS
+        LABELS,
+        /** The gate of this computer that is listened to. */
+        GATE
     }
 
     /**

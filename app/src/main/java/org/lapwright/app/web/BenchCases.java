@@ -9,7 +9,6 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
-import org.lapwright.app.usecase.run.DriveLive;
 
 /**
  * The questions of the bench that the pages can answer.
@@ -20,11 +19,9 @@ import org.lapwright.app.usecase.run.DriveLive;
  * @param bestSetUps the fastest set-up there is in a car
  * @param ownLaps what the laps kept tell of a car
  * @param scoreForecasts how good the forecasts were
- * @param driveLive does it help, while the car runs
  * @param keepShelf which parts are where, and how worn
  * @param keepPhoto what a car looks like
  * @param ownClasses in which class a car is run, and what that allows
- * @param ownScreening which of several tweaks matter
  * @param labels tags of cars, and which are put away
  */
 public record BenchCases(
@@ -34,9 +31,7 @@ public record BenchCases(
         BestSetUpSearches bestSetUps,
         OwnLaps ownLaps,
         ScoreForecasts scoreForecasts,
-        DriveLive driveLive,
         KeepShelf keepShelf,
         KeepPhoto keepPhoto,
         OwnList ownClasses,
-        OwnList ownScreening,
         OwnList labels) {}

@@ -31,6 +31,9 @@ final class Door implements Filter {
     /** Where pages are told how a drive stands. */
     static final String RUN_STREAM = "/run/stream";
 
+    /** Where pages are told how the gate on this computer is doing. */
+    static final String GATE_STREAM = "/run/gate/stream";
+
     /** Where a photo is sent, which may be longer than anything else. */
     static final String PHOTO = "/bench/photo";
 

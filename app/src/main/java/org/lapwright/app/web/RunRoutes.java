@@ -18,6 +18,7 @@ import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.app.usecase.run.ListenHere;
 import org.lapwright.app.usecase.run.Standing;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.run.RunPage;
@@ -38,18 +39,21 @@ final class RunRoutes implements AutoCloseable {
     private static final int MOST_PASSES = 5000;
 
     private final DriveLive driveLive;
+    private final ListenHere listenHere;
     private final OwnGarage garage;
     private final OwnList classes;
     private final Pages pages;
     private final RunStream stream;
 
     RunRoutes(UseCases useCases, Pages pages) {
-        this.driveLive = useCases.bench().driveLive();
+        this.driveLive = useCases.run().driveLive();
+        this.listenHere = useCases.run().listenHere();
         this.garage = useCases.physics().garage();
         this.classes = useCases.bench().ownClasses();
         this.pages = pages;
         this.stream = new RunStream(this::shown);
         driveLive.watch(stream::changed);
+        listenHere.watchTrouble(stream::changed);
     }
 
     /** Tells pages how the drive stands. */
@@ -247,14 +251,15 @@ final class RunRoutes implements AutoCloseable {
 
     private RunPage page(Standing drive) {
         TrialSettings settings = TrialSettings.DEFAULT.withPlan(drive.fixed().plan());
-        return RunPage.of(shell("Run"), drive, driveLive.verdict(drive), settings);
+        return RunPage.of(shell("Run"), listenHere.state(), drive, driveLive.verdict(drive), settings);
     }
 
     /** How the drive stands, as the stream brings it to the pages. */
     private Shown shown() {
         return driveLive
                 .open()
-                .map(drive -> new Shown(drive.name(), pages.text("run/now.jte", page(drive))))
+                .map(this::page)
+                .map(page -> new Shown(page.seen(), pages.text("run/now.jte", page)))
                 .orElse(Shown.NOTHING);
     }
 

@@ -31,7 +31,7 @@ final class ScreeningRoutes {
     private final SecureRandom lots = new SecureRandom();
 
     ScreeningRoutes(UseCases useCases, Pages pages) {
-        this.screening = useCases.bench().ownScreening();
+        this.screening = useCases.run().ownScreening();
         this.garage = useCases.physics().garage();
         this.pages = pages;
     }

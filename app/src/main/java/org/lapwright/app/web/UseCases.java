@@ -20,6 +20,7 @@ import org.lapwright.app.usecase.ShowLadder;
  * @param glossary what a word means
  * @param physics cars and tracks
  * @param bench changes
+ * @param run laps while they come in
  */
 public record UseCases(
         DescribeLaps describeLaps,
@@ -30,4 +31,5 @@ public record UseCases(
         ShowLadder showLadder,
         Glossary glossary,
         PhysicsCases physics,
-        BenchCases bench) {}
+        BenchCases bench,
+        RunCases run) {}

@@ -38,12 +38,14 @@ public final class WebApp implements AutoCloseable {
     private final Answers answers = new Answers(pages);
     private final UseCases useCases;
     private final RunRoutes run;
+    private final GateRoutes gate;
     private final Javalin server;
 
     /** The app that answers by {@code useCases}; {@link #start} opens it. */
     public WebApp(UseCases useCases) {
         this.useCases = useCases;
         this.run = new RunRoutes(useCases, pages);
+        this.gate = new GateRoutes(useCases, pages);
         QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
         this.server = Javalin.create(this::configure);
     }
@@ -57,6 +59,7 @@ public final class WebApp implements AutoCloseable {
     public WebApp start(int port) {
         try {
             server.start("127.0.0.1", port);
+            gate.resume();
             return this;
         } catch (JavalinBindException taken) {
             throw new UncheckedIOException(
@@ -71,6 +74,7 @@ public final class WebApp implements AutoCloseable {
 
     @Override
     public void close() {
+        gate.close();
         run.close();
         server.stop();
     }
@@ -96,6 +100,7 @@ public final class WebApp implements AutoCloseable {
         config.jetty.modifyServletContextHandler(handler -> {
             handler.addFilter(new FilterHolder(new Door(answers)), "/*", EnumSet.of(DispatcherType.REQUEST));
             handler.addServlet(new ServletHolder(new RunStreamServlet(run.stream())), Door.RUN_STREAM);
+            handler.addServlet(new ServletHolder(new RunStreamServlet(gate.stream())), Door.GATE_STREAM);
         });
         route(config.routes);
         routeProblems(config.routes);
@@ -132,6 +137,8 @@ public final class WebApp implements AutoCloseable {
         ScreeningRoutes screening = new ScreeningRoutes(useCases, pages);
         routes.get("/run/screening", screening::show);
         routes.post("/run/screening", screening::press);
+        routes.get("/run/gate", gate::show);
+        routes.post("/run/gate", gate::press);
         routes.get("/run", run::show);
         routes.post("/run", run::begin);
         routes.post("/run/press", run::press);

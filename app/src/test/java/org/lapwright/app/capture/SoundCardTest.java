@@ -16,6 +16,7 @@ import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.TargetDataLine;
 import org.junit.jupiter.api.Test;
 import org.lapwright.app.usecase.capture.PassSink;
+import org.lapwright.app.usecase.capture.SoundWatch;
 import org.lapwright.core.laps.pass.Pass;
 
 /** A sound card that is pulled, comes back, or is read too late; played by a line that does what a card does then. */
@@ -100,7 +101,8 @@ class SoundCardTest {
             passes.addAll(some);
             return passes.size() < wanted;
         };
-        SoundCard.open(this::next, clock).listen(sink, news);
+        SoundCard.open(this::next, SoundWatch.fixed(SoundWatch.USUAL_LEAST_LEVEL), clock)
+                .listen(sink, news);
     }
 
     @Test
@@ -153,7 +155,7 @@ class SoundCardTest {
     @Test
     void withoutACardItIsSaidWhatIsMissing() {
         openings.add("none");
-        assertThatThrownBy(() -> SoundCard.open(this::next, clock))
+        assertThatThrownBy(() -> SoundCard.open(this::next, SoundWatch.fixed(SoundWatch.USUAL_LEAST_LEVEL), clock))
                 .isInstanceOf(IOException.class)
                 .hasMessageContaining("no sound input that gives 44,100 samples a second in two channels");
     }

@@ -20,6 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lapwright.app.usecase.capture.SoundLevel;
+import org.lapwright.app.usecase.capture.SoundWatch;
 import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.laps.pass.PassClock;
 
@@ -31,7 +33,8 @@ class SoundRecordingTest {
     private static List<Pass> passes(Path file) throws IOException {
         List<Pass> passes = new ArrayList<>();
         Sent news = new Sent();
-        SoundRecording.open(file).listen(passes::addAll, news);
+        SoundRecording.open(file, SoundWatch.fixed(SoundWatch.USUAL_LEAST_LEVEL))
+                .listen(passes::addAll, news);
         assertThat(news.told()).isEmpty();
         return passes;
     }
@@ -115,8 +118,47 @@ class SoundRecordingTest {
     @Test
     void whatIsNoRecordingIsSaid() throws IOException {
         Path text = Files.writeString(folder.resolve("laps.wav"), "6.2\n6.3\n");
-        assertThatThrownBy(() -> SoundRecording.open(text)).hasMessageContaining("is no recording");
-        assertThatThrownBy(() -> SoundRecording.open(folder.resolve("none.wav")))
+        assertThatThrownBy(() -> SoundRecording.open(text, SoundWatch.fixed(SoundWatch.USUAL_LEAST_LEVEL)))
+                .hasMessageContaining("is no recording");
+        assertThatThrownBy(() ->
+                        SoundRecording.open(folder.resolve("none.wav"), SoundWatch.fixed(SoundWatch.USUAL_LEAST_LEVEL)))
                 .isInstanceOf(IOException.class);
+    }
+
+    /** The pulses are 0.4 of the full scale high. */
+    @Test
+    void aHeightThatPulsesDoNotReachLeavesThemOut() throws Exception {
+        Path file = recorded(16, false, AudioFileFormat.Type.WAVE, 44_100);
+        List<Pass> passes = new ArrayList<>();
+        SoundRecording.open(file, SoundWatch.fixed(0.3)).listen(passes::addAll, new Sent());
+        assertThat(passes).hasSize(7);
+        passes.clear();
+        SoundRecording.open(file, SoundWatch.fixed(0.5)).listen(passes::addAll, new Sent());
+        assertThat(passes).isEmpty();
+    }
+
+    @Test
+    void howLoudEachLaneIsIsToldWithTheHeightThatIsNeeded() throws Exception {
+        List<List<SoundLevel>> told = new ArrayList<>();
+        SoundWatch watch = new SoundWatch() {
+            @Override
+            public double leastLevel() {
+                return told.size() < 100 ? 0.2 : 0.6;
+            }
+
+            @Override
+            public void heard(List<SoundLevel> lanes) {
+                told.add(lanes);
+            }
+        };
+        SoundRecording.open(recorded(16, false, AudioFileFormat.Type.WAVE, 44_100), watch)
+                .listen(passes -> true, new Sent());
+        // Twelve seconds of moments of 1024 samples.
+        assertThat(told).hasSize(517).allSatisfy(lanes -> assertThat(lanes).hasSize(2));
+        assertThat(told.stream().mapToInt(lanes -> lanes.get(0).passes()).sum()).isEqualTo(0);
+        assertThat(told.stream().mapToDouble(lanes -> lanes.get(0).loudest()).max())
+                .hasValueCloseTo(0.4, within(0.05));
+        assertThat(told.get(50).get(1).needed()).isEqualTo(0.2);
+        assertThat(told.get(500).get(1).needed()).isEqualTo(0.6);
     }
 }

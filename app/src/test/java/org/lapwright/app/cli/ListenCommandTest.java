@@ -127,6 +127,7 @@ class ListenCommandTest {
         assertThat(listen("--plan", "AAAA").err()).contains("is not a run plan");
         assertThat(listen("--pause", "0").err()).contains("--pause");
         assertThat(listen("--lane", "77").err()).contains("lane number");
+        assertThat(listen("--threshold", "101").err()).contains("--threshold is 101; it must be from 0 to 100 %");
     }
 
     @Test

@@ -53,6 +53,7 @@ class AccessibilityTest {
             "/bench/photo?name=plain",
             "/bench/classes",
             "/run/screening",
+            "/run/gate",
             "/shelf",
             "/shelf/part?id=1",
             "/bench/change?name=magnet",

@@ -36,6 +36,7 @@ import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
 import org.lapwright.app.usecase.physics.WorkOutNumbers;
 import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.app.usecase.run.ListenHere;
 import org.lapwright.core.car.shelf.PartEvent;
 import org.lapwright.core.car.shelf.PartKind;
 import org.lapwright.core.fit.CarFit;
@@ -56,6 +57,7 @@ final class Stage implements AutoCloseable {
     private final OwnGarage ownGarage = new OwnGarage(garage, CLOCK);
     private final KnownDriver knownDriver = new KnownDriver(garage);
     private final KeepComparison keepComparison;
+    private final FakeGates gates = new FakeGates();
     private final WebApp app;
 
     Stage() {
@@ -64,6 +66,7 @@ final class Stage implements AutoCloseable {
 
     private Stage(int port, JudgeChange judge) {
         keepComparison = new KeepComparison(garage, judge, knownDriver, CLOCK);
+        DriveLive driveLive = new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK);
         app = new WebApp(new UseCases(
                         new DescribeLaps(),
                         judge,
@@ -108,12 +111,15 @@ final class Stage implements AutoCloseable {
                                                 text -> ChangeJson.read(text)
                                                         .accepted()
                                                         .map(ChangeJson.Noted::change))),
-                                new DriveLive(garage, judge, keepComparison, knownDriver, CLOCK),
                                 new KeepShelf(garage, CLOCK),
                                 new KeepPhoto(garage, CLOCK),
                                 new OwnList(garage, ListKind.CLASSES, CLOCK),
-                                new OwnList(garage, ListKind.SCREENING, CLOCK),
-                                new OwnList(garage, ListKind.LABELS, CLOCK))))
+                                new OwnList(garage, ListKind.LABELS, CLOCK)),
+                        new RunCases(
+                                driveLive,
+                                new ListenHere(gates, driveLive),
+                                new OwnList(garage, ListKind.GATE, CLOCK),
+                                new OwnList(garage, ListKind.SCREENING, CLOCK))))
                 .start(port);
     }
 
@@ -158,6 +164,10 @@ final class Stage implements AutoCloseable {
 
     FakeGarage garage() {
         return garage;
+    }
+
+    FakeGates gates() {
+        return gates;
     }
 
     int port() {

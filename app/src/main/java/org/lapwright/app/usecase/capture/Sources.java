@@ -44,14 +44,16 @@ public interface Sources {
     /**
      * A recording of a gate on the sound card: its first channel is lane 1, its second lane 2.
      *
+     * @param watch what is wanted of it
      * @throws IOException if it cannot be read or is no recording
      */
-    TimingSource recording(Path file) throws IOException;
+    TimingSource recording(Path file, SoundWatch watch) throws IOException;
 
     /**
      * A gate on the sound card, live.
      *
+     * @param watch what is wanted of it
      * @throws IOException if there is no input to listen to
      */
-    TimingSource soundCard() throws IOException;
+    TimingSource soundCard(SoundWatch watch) throws IOException;
 }

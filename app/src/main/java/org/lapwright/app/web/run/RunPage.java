@@ -8,6 +8,7 @@ import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.LapInWords;
 import org.lapwright.app.usecase.VerdictInWords;
+import org.lapwright.app.usecase.run.GateState;
 import org.lapwright.app.usecase.run.Progress;
 import org.lapwright.app.usecase.run.Standing;
 import org.lapwright.app.web.view.Shell;
@@ -26,6 +27,7 @@ import org.lapwright.core.trial.session.TrialSettings;
  * A drive while it is on.
  *
  * @param shell around it
+ * @param gate what the gate on this computer is doing, one line; empty where none is listened to
  * @param id number of the drive
  * @param seen the state that is shown, by its name
  * @param fixed what was fixed before it
@@ -44,6 +46,7 @@ import org.lapwright.core.trial.session.TrialSettings;
  */
 public record RunPage(
         Shell shell,
+        String gate,
         long id,
         String seen,
         NewDrive fixed,
@@ -91,7 +94,8 @@ public record RunPage(
     }
 
     /** The page of a drive. */
-    public static RunPage of(Shell shell, Standing drive, Optional<Verdict> verdict, TrialSettings settings) {
+    public static RunPage of(
+            Shell shell, GateState gate, Standing drive, Optional<Verdict> verdict, TrialSettings settings) {
         Progress progress = drive.progress();
         RunPlan plan = drive.fixed().plan();
         boolean done = progress.isDone(plan);
@@ -106,8 +110,9 @@ public record RunPage(
         List<Lap> laps = sorted.get(sorted.size() - 1);
         return new RunPage(
                 shell,
+                gate(gate),
                 drive.id(),
-                drive.name(),
+                seen(gate, drive),
                 drive.fixed(),
                 todo(progress, plan, done),
                 progress.lastS().isPresent() ? Figures.fixed(progress.lastS().getAsDouble(), 3) : Figures.NONE,
@@ -124,6 +129,19 @@ public record RunPage(
                 done,
                 rows(laps),
                 "drive" + drive.name());
+    }
+
+    /** The state that is shown, by its name: it begins with the drive's number. */
+    public static String seen(GateState gate, Standing drive) {
+        String mark = gate.choice().isEmpty() ? "" : gate.trouble().isEmpty() ? "-gate" : "-trouble";
+        return drive.name() + mark;
+    }
+
+    private static String gate(GateState gate) {
+        return gate.choice()
+                .map(choice ->
+                        gate.trouble().isEmpty() ? "Listening to %s.".formatted(choice.name()) : gate.troubleSentence())
+                .orElse("");
     }
 
     private static String todo(Progress progress, RunPlan plan, boolean done) {

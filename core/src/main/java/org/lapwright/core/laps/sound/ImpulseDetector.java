@@ -29,10 +29,11 @@ public final class ImpulseDetector {
     private final int settle;
     private final double creepShare;
     private final double noiseShare;
-    private final double leastLevel;
     private final double[] box;
     private final double[] recent;
 
+    private double leastLevel;
+    private double loudest;
     private double boxSum;
     private double creep;
     private double distance = 1e-4;
@@ -86,10 +87,16 @@ public final class ImpulseDetector {
      */
     public List<Impulse> take(double[] samples, int from, int to) {
         List<Impulse> found = new ArrayList<>();
+        loudest = 0;
         for (int i = from; i < to; i++) {
             next(Double.isFinite(samples[i]) ? samples[i] : 0, found);
         }
         return found;
+    }
+
+    /** Asks another least height of a pulse from now on, in full scale, 0 to 1; 0 leaves it to the noise. */
+    public void need(double level) {
+        leastLevel = Check.inRange(level, 0, 1, "least level", "");
     }
 
     /** Height that a pulse needs now, in full scale: for a picture of the level. */
@@ -97,9 +104,9 @@ public final class ImpulseDetector {
         return Math.max(leastLevel, TIMES_NOISE * BY_MEAN_DISTANCE * distance);
     }
 
-    /** What the input shows now, smoothed and without what creeps, in full scale. */
-    public double level() {
-        return count == 0 ? 0 : Math.abs(at(count - 1));
+    /** The greatest height among the samples taken last, smoothed and without what creeps, in full scale. */
+    public double loudest() {
+        return loudest;
     }
 
     private void next(double sample, List<Impulse> found) {
@@ -114,6 +121,7 @@ public final class ImpulseDetector {
             distance += noiseShare * (Math.abs(smoothed - creep) - distance);
         }
         recent[(int) (count % recent.length)] = smoothed - creep;
+        loudest = Math.max(loudest, Math.abs(smoothed - creep));
         if (trigger < 0 && count >= deafUntil && Math.abs(smoothed - creep) >= threshold()) {
             trigger = count;
         }
