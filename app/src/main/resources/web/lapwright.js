@@ -484,7 +484,7 @@
   var timer = 0;
 
   function lapped() {
-    var shown = document.querySelector('.run-laps li');
+    var shown = document.querySelector('.run-laps .said');
     var words = shown ? shown.textContent.trim().replace(/\s+/g, ' ') : '';
     if (words && words !== last) {
       last = words;

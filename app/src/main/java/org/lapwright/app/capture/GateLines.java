@@ -93,6 +93,10 @@ final class GateLines {
             news.unreadable("lane %d; it must be 1 to %d".formatted(passed.lane(), Pass.MOST_LANES));
             return;
         }
+        if (passed.gate() > Pass.MOST_GATES) {
+            news.unreadable("gate %d; it must be 0 to %d".formatted(passed.gate(), Pass.MOST_GATES));
+            return;
+        }
         if (named) {
             pass(passed, arrivalNs, news).ifPresent(out::add);
             return;
@@ -153,7 +157,8 @@ final class GateLines {
             news.stepped();
         }
         PassStamp stamp = new PassStamp(PassClock.DEVICE, clock.us() * NS_PER_US, arrivalNs, 0);
-        return Optional.of(new Pass(source, boot, passed.sequence() - notPasses + dropped, passed.lane(), 0, stamp));
+        long number = passed.sequence() - notPasses + dropped;
+        return Optional.of(new Pass(source, boot, number, passed.lane(), passed.gate(), stamp));
     }
 
     private void remember(Passed passed) {

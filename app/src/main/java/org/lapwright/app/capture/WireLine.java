@@ -4,13 +4,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * One line of the text protocol of a gate ({@code docs/timing.md}): {@code P,<seq>,<lane>,<t_us>,<edge>*HH} for a pass,
+ * One line of the text protocol of a gate ({@code docs/timing.md}): {@code P,<seq>,<lane>,<t_us>,<edge>*HH} for a pass, with
+ * {@code ,<gate>} before the asterisk where it is that of a section gate,
  * {@code H,<boot>,<t_us>,<dropped>*HH} for a heartbeat, {@code #} for a comment. HH is the exclusive or of all characters before the
  * asterisk, as in NMEA 0183, in two hexadecimal digits. Any text gives some line; none throws.
  */
 sealed interface WireLine {
-    /** A pass; {@code edge} is 1 where the beam was broken, 0 where it came back. */
-    record Passed(long sequence, int lane, long timeUs, int edge) implements WireLine {}
+    /** A pass; {@code edge} is 1 where the beam was broken, 0 where it came back; {@code gate} is 0 at the timing line. */
+    record Passed(long sequence, int lane, long timeUs, int edge, int gate) implements WireLine {}
 
     /** The sender is alive. */
     record Heartbeat(String boot, long timeUs, long dropped) implements WireLine {}
@@ -28,7 +29,7 @@ sealed interface WireLine {
     int LONGEST = 120;
 
     /** A gate cannot know more lanes, nor count or time beyond what a long holds. */
-    Pattern PASS = Pattern.compile("P,(\\d{1,15}),(\\d{1,2}),(\\d{1,15}),([01])");
+    Pattern PASS = Pattern.compile("P,(\\d{1,15}),(\\d{1,2}),(\\d{1,15}),([01])(?:,(\\d{1,2}))?");
 
     Pattern HEARTBEAT = Pattern.compile("H,([0-9A-Za-z_-]{1,32}),(\\d{1,15}),(\\d{1,15})");
 
@@ -79,7 +80,8 @@ sealed interface WireLine {
                     Long.parseLong(pass.group(1)),
                     Integer.parseInt(pass.group(2)),
                     Long.parseLong(pass.group(3)),
-                    Integer.parseInt(pass.group(4)));
+                    Integer.parseInt(pass.group(4)),
+                    pass.group(5) == null ? 0 : Integer.parseInt(pass.group(5)));
         }
         Matcher beat = HEARTBEAT.matcher(body);
         return beat.matches()

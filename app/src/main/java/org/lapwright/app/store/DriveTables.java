@@ -5,8 +5,10 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.lapwright.app.usecase.DriveStore;
 import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.DriveEvent.Passed;
@@ -76,6 +78,17 @@ final class DriveTables {
                 .bind("id", id)
                 .map((row, context) -> drive(row, events(id)))
                 .findOne();
+    }
+
+    OptionalLong keptAs(long comparison) {
+        return handle
+                .createQuery("SELECT request FROM request_key WHERE comparison_id = :id")
+                .bind("id", comparison)
+                .mapTo(String.class)
+                .stream()
+                .map(request -> DriveStore.driveToKeep(request))
+                .flatMapToLong(OptionalLong::stream)
+                .findFirst();
     }
 
     Mark mark() {

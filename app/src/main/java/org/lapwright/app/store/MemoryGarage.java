@@ -9,8 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import org.lapwright.app.usecase.DriveStore;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KeptFile;
@@ -304,6 +306,16 @@ public final class MemoryGarage implements GarageStore {
     public synchronized Optional<Drive> open() {
         requireOpen();
         return drives.open();
+    }
+
+    @Override
+    public synchronized OptionalLong driveKeptAs(long comparison) {
+        requireOpen();
+        return requests.entrySet().stream()
+                .filter(request -> request.getValue() == comparison)
+                .map(request -> DriveStore.driveToKeep(request.getKey()))
+                .flatMapToLong(OptionalLong::stream)
+                .findFirst();
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -236,6 +237,11 @@ public final class SqliteGarage implements GarageStore {
     @Override
     public Optional<Drive> open() {
         return reading.inTransaction(handle -> sound(() -> new DriveTables(handle).open()));
+    }
+
+    @Override
+    public OptionalLong driveKeptAs(long comparison) {
+        return reading.inTransaction(handle -> new DriveTables(handle).keptAs(comparison));
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.lapwright.app.usecase;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.units.Check;
@@ -31,6 +32,21 @@ public interface DriveStore {
 
     /** A drive by its number. */
     Optional<Drive> drive(long id);
+
+    /** The drive that was kept as a comparison, by the key that it was kept under; empty if the comparison is of no drive. */
+    OptionalLong driveKeptAs(long comparison);
+
+    /** The key under which a drive is kept as a comparison: a drive is kept once. */
+    static String requestToKeep(long drive) {
+        return "drive " + drive;
+    }
+
+    /** The drive that is kept under a key, if it is such a key. */
+    static OptionalLong driveToKeep(String request) {
+        return request.matches("drive \\d{1,18}")
+                ? OptionalLong.of(Long.parseLong(request.substring(request.indexOf(' ') + 1)))
+                : OptionalLong.empty();
+    }
 
     /**
      * How far the record of all drives reaches. It only grows, and survives a restart.

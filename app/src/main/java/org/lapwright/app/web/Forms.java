@@ -14,7 +14,11 @@ import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.app.usecase.run.Standing;
+import org.lapwright.app.web.view.SectionView;
 import org.lapwright.core.track.Track;
+import org.lapwright.core.trial.section.JudgedSection;
 
 /** What the pages with forms about a car have in common. */
 final class Forms {
@@ -106,6 +110,18 @@ final class Forms {
         return garage.track(name)
                 .flatMap(kept -> TrackFile.read(kept.text()).accepted())
                 .map(TrackFile::track);
+    }
+
+    /** Where on the lap the change of a drive brings or costs time; sections have the names that the track's gates have on file. */
+    static SectionView sections(DriveLive driveLive, OwnGarage garage, Standing drive) {
+        List<JudgedSection> sections = driveLive.sections(drive);
+        if (sections.isEmpty()) {
+            return SectionView.NONE;
+        }
+        List<String> gates = track(garage, drive.fixed().track())
+                .map(track -> track.gates().stream().map(gate -> gate.name()).toList())
+                .orElse(List.of());
+        return SectionView.of(sections, gates);
     }
 
     /** What its file says. */

@@ -8,9 +8,11 @@ import java.util.Optional;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.app.usecase.ShowKept;
+import org.lapwright.app.usecase.run.DriveLive;
 import org.lapwright.app.web.view.ExampleView;
 import org.lapwright.app.web.view.KeptListPage;
 import org.lapwright.app.web.view.KeptPage;
+import org.lapwright.app.web.view.SectionView;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.app.web.view.VerdictView;
 
@@ -65,7 +67,16 @@ final class KeptRoutes {
                         what,
                         notice,
                         VerdictView.of(useCases.judgeChange().judge(what.session(), what.settings()), what.settings()),
+                        sections(saved.id()),
                         what.example() ? example("/kept") : ExampleView.NONE));
+    }
+
+    private SectionView sections(long comparison) {
+        DriveLive driveLive = useCases.run().driveLive();
+        return driveLive
+                .keptAs(comparison)
+                .map(drive -> Forms.sections(driveLive, useCases.physics().garage(), drive))
+                .orElse(SectionView.NONE);
     }
 
     void remove(Context context) {

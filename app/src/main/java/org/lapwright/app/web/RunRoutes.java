@@ -251,7 +251,13 @@ final class RunRoutes implements AutoCloseable {
 
     private RunPage page(Standing drive) {
         TrialSettings settings = TrialSettings.DEFAULT.withPlan(drive.fixed().plan());
-        return RunPage.of(shell("Run"), listenHere.state(), drive, driveLive.verdict(drive), settings);
+        return RunPage.of(
+                shell("Run"),
+                listenHere.state(),
+                drive,
+                driveLive.verdict(drive),
+                Forms.sections(driveLive, garage, drive),
+                settings);
     }
 
     /** How the drive stands, as the stream brings it to the pages. */

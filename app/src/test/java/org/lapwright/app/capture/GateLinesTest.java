@@ -1,10 +1,13 @@
 package org.lapwright.app.capture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.lapwright.core.laps.pass.LapSplits;
 import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.laps.pass.PassClock;
 import org.lapwright.core.laps.pass.PassCounter;
@@ -48,7 +51,7 @@ class GateLinesTest {
         at(101, Sent.pass(0, 10));
         at(101, Sent.line("P,1,1,10100000,0"));
         at(107, Sent.pass(2, 16));
-        assertThat(counter.laps()).containsExactly(new CountedLap(6, false));
+        assertThat(counter.laps()).containsExactly(new CountedLap(6, false, new LapSplits(6, new TreeMap<>())));
     }
 
     @Test
@@ -57,7 +60,7 @@ class GateLinesTest {
         at(101, Sent.pass(0, 10));
         at(107, "P,1,1,16000000,1*00");
         at(113, Sent.pass(2, 22));
-        assertThat(counter.laps()).containsExactly(new CountedLap(12, true));
+        assertThat(counter.laps()).containsExactly(new CountedLap(12, true, new LapSplits(12, new TreeMap<>())));
         assertThat(news.told).containsExactly("unreadable");
     }
 
@@ -160,6 +163,23 @@ class GateLinesTest {
         assertThat(laps()).containsExactly(6.25);
         assertThat(news.told).isEmpty();
         assertThat(newer.take("107.000000000\tfalling\tgpiochip0 27", 0, news)).isEmpty();
+        assertThat(news.told).containsExactly("unreadable");
+    }
+
+    @Test
+    void sectionGatesOfOneSenderSplitTheLap() {
+        at(100, Sent.beat("7f3a", 9));
+        at(101, Sent.pass(0, 10));
+        at(103, Sent.line("P,1,1,12000000,1,1"));
+        at(105, Sent.line("P,2,1,14500000,1,2"));
+        at(107, Sent.pass(3, 16));
+        assertThat(counter.lastLap().splits().atS()).containsExactly(entry(1, 2.0), entry(2, 4.5));
+    }
+
+    @Test
+    void aSectionGateThatCannotBeIsTold() {
+        at(100, Sent.beat("7f3a", 9));
+        at(101, Sent.line("P,0,1,10000000,1,32"));
         assertThat(news.told).containsExactly("unreadable");
     }
 }

@@ -21,7 +21,8 @@ class WireLineTest {
 
     @Test
     void passesAndHeartbeatsAreRead() {
-        assertThat(WireLine.parse(line("P,17,2,6214000,1"))).isEqualTo(new WireLine.Passed(17, 2, 6_214_000, 1));
+        assertThat(WireLine.parse(line("P,17,2,6214000,1"))).isEqualTo(new WireLine.Passed(17, 2, 6_214_000, 1, 0));
+        assertThat(WireLine.parse(line("P,18,2,7214000,1,3"))).isEqualTo(new WireLine.Passed(18, 2, 7_214_000, 1, 3));
         assertThat(WireLine.parse(line("H,7f3a,1000000,0") + "\r"))
                 .isEqualTo(new WireLine.Heartbeat("7f3a", 1_000_000, 0));
         assertThat(WireLine.parse("# gate on lane 2")).isEqualTo(new WireLine.Comment());

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lapwright.app.usecase.DriveStore;
 import org.lapwright.app.usecase.DriveStore.Drive;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.DriveEvent.Passed;
@@ -14,10 +15,13 @@ import org.lapwright.app.usecase.DriveStore.Mark;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.DriveStore.Press;
 import org.lapwright.app.usecase.DriveStore.Written;
+import org.lapwright.app.usecase.KeptComparison;
+import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.laps.pass.PassClock;
 import org.lapwright.core.laps.pass.PassStamp;
 import org.lapwright.core.trial.session.RunPlan;
+import org.lapwright.core.trial.session.Side;
 
 /** What every garage does with drives. */
 abstract class GarageDriveContract extends GarageStepContract {
@@ -69,6 +73,17 @@ abstract class GarageDriveContract extends GarageStepContract {
         assertThat(store.happened(begun.id(), again, MONDAY).fresh()).isEmpty();
         assertThat(store.drive(begun.id()).orElseThrow().events())
                 .containsExactly(pass(0), press(Press.CAME_OFF, "off"), pass(1));
+    }
+
+    @Test
+    void aComparisonKnowsTheDriveItWasKeptFrom() {
+        Drive begun = store.begin(FIXED, "begin", MONDAY);
+        KeptComparison kept = Sample.of("Dunlin", Side.AFTER, 6.2, 6.1);
+        SavedComparison ofDrive = store.keep(kept, Sample.full(), DriveStore.requestToKeep(begun.id()), MONDAY);
+        SavedComparison typed = store.keep(kept, Sample.full(), "typed", MONDAY);
+        assertThat(store.driveKeptAs(ofDrive.id())).hasValue(begun.id());
+        assertThat(store.driveKeptAs(typed.id())).isEmpty();
+        assertThat(store.driveKeptAs(99)).isEmpty();
     }
 
     @Test

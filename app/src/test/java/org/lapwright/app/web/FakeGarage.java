@@ -3,6 +3,7 @@ package org.lapwright.app.web;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import org.lapwright.app.store.MemoryGarage;
 import org.lapwright.app.usecase.GarageStore;
@@ -177,6 +178,11 @@ final class FakeGarage implements GarageStore {
     @Override
     public Optional<Drive> open() {
         return garage.open();
+    }
+
+    @Override
+    public OptionalLong driveKeptAs(long comparison) {
+        return garage.driveKeptAs(comparison);
     }
 
     @Override

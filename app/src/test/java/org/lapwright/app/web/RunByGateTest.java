@@ -105,4 +105,47 @@ class RunByGateTest {
         assertThatThrownBy(() -> gates.runPage("over there", news)).hasMessageContaining("http://127.0.0.1:8737");
         assertThatThrownBy(() -> gates.runPage("ftp://127.0.0.1", news)).hasMessageContaining("http://127.0.0.1:8737");
     }
+
+    /** The laps of a run with two section gates; half of the lap's gain is looked for behind the first. */
+    private void driveSections(PassSink page, double firstS, double restS) throws IOException {
+        StringBuilder lines = new StringBuilder(Sent.beat("7f3a", at)).append('\n');
+        at += 30;
+        lines.append(Sent.pass(sequence++, at)).append('\n');
+        for (int i = 0; i < 10; i++) {
+            double split = at + firstS + 0.01 * random.nextGaussian();
+            lines.append(Sent.line("P,%d,1,%d,1,1".formatted(sequence++, Math.round(split * 1e6))))
+                    .append('\n');
+            at = split + restS + 0.01 * random.nextGaussian();
+            lines.append(Sent.pass(sequence++, at)).append('\n');
+        }
+        gates.lines(new ByteArrayInputStream(lines.toString().getBytes(StandardCharsets.US_ASCII)))
+                .listen(page, news);
+    }
+
+    @Test
+    void aSectionGateShowsWhereTheChangeGains() throws IOException {
+        try (Stage stage = new Stage().withBench()) {
+            Visitor visitor = new Visitor(stage);
+            PassSink page = gates.runPage(stage.url("/"), news);
+            Map<String, String> form = new HashMap<>(Map.of("car", "plain", "track", "Shed loop", "change", "shim in"));
+            form.putAll(Map.of("plan", "ABBA x 10", "warm_up", "0", "lane_number", "1", "key", "begin"));
+            visitor.post("/run", form);
+            driveSections(page, 2.4, 3.9);
+            assertThat(visitor.get("/run").body())
+                    .containsPattern("class=\"splits\">2\\.\\d{3} · 3\\.\\d{3}<")
+                    .doesNotContain("Where on the lap");
+            next(visitor);
+            driveSections(page, 2.3, 3.9);
+            next(visitor);
+            driveSections(page, 2.3, 3.9);
+            next(visitor);
+            driveSections(page, 2.4, 3.9);
+            assertThat(visitor.get("/run").body())
+                    .contains("Where on the lap", "With the change faster in section 1.")
+                    .containsPattern("section 2</th><td>3\\.\\d{3}</td>");
+            String done = visitor.get("/run").body();
+            visitor.post("/run/press", Map.of("drive", field(done, "drive"), "key", field(done, "key"), "do", "kept"));
+            assertThat(visitor.get("/kept/1").body()).contains("With the change faster in section 1.");
+        }
+    }
 }

@@ -96,7 +96,7 @@ class RunStreamTest {
     }
 
     private static int shown(String html) {
-        return html.split("<li><span class=\"count\">", -1).length - 1;
+        return html.split("<span class=\"count\">", -1).length - 1;
     }
 
     private void pass() {
@@ -136,6 +136,7 @@ class RunStreamTest {
         String rest = page.substring(from, page.indexOf("<p id=\"link\""));
         return rest.lines()
                 .map(String::strip)
+                .filter(line -> !line.isEmpty())
                 .reduce((a, b) -> a + "\n" + b)
                 .orElse("")
                 .strip();

@@ -3,6 +3,7 @@ package org.lapwright.app.usecase.run;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
@@ -17,8 +18,11 @@ import org.lapwright.app.usecase.KeepComparison;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.KnownDriver;
 import org.lapwright.app.usecase.SavedComparison;
+import org.lapwright.core.laps.pass.LapSplits;
 import org.lapwright.core.trial.Decision;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.section.JudgedSection;
+import org.lapwright.core.trial.section.SectionJudge;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
 import org.lapwright.core.trial.session.TrialSettings;
@@ -39,6 +43,12 @@ public final class DriveLive {
 
     /** The last verdict: most passes of a full track are of other lanes and change nothing of it. */
     private final AtomicReference<@Nullable Judged> judged = new AtomicReference<>();
+
+    /** The last sections, for the same reason. */
+    private final AtomicReference<@Nullable Sectioned> sectioned = new AtomicReference<>();
+
+    private record Sectioned(
+            Session session, List<List<LapSplits>> splits, TrialSettings settings, List<JudgedSection> sections) {}
 
     private record Judged(Session session, TrialSettings settings, Verdict verdict) {}
 
@@ -82,6 +92,12 @@ public final class DriveLive {
         return store.drive(id).map(drive -> new Following(drive, mark).standing());
     }
 
+    /** The drive that a comparison was kept from, if it was. */
+    public Optional<Standing> keptAs(long comparison) {
+        OptionalLong drive = store.driveKeptAs(comparison);
+        return drive.isPresent() ? drive(drive.getAsLong()) : Optional.empty();
+    }
+
     /** Begins a drive; when this returns it is on disk. */
     public void begin(NewDrive drive, String requestKey) {
         store.begin(drive, requestKey, clock.instant());
@@ -122,6 +138,26 @@ public final class DriveLive {
         });
     }
 
+    /** Where on the lap the change brings or costs time; empty where no section gate saw the car, or a side has no laps. */
+    public List<JudgedSection> sections(Standing drive) {
+        Progress progress = drive.progress();
+        if (SectionJudge.gates(progress.splits()) == 0 || progress.comparable().isEmpty()) {
+            return List.of();
+        }
+        TrialSettings settings = settings(drive);
+        Sectioned last = sectioned.get();
+        if (last == null
+                || !last.session().equals(progress.session())
+                || !last.splits().equals(progress.splits())
+                || !last.settings().equals(settings)) {
+            List<JudgedSection> sections =
+                    SectionJudge.judge(progress.session(), progress.splits(), settings, judgeChange::judge);
+            last = new Sectioned(progress.session(), progress.splits(), settings, sections);
+            sectioned.set(last);
+        }
+        return last.sections();
+    }
+
     /**
      * Keeps a drive as a comparison and ends it.
      *
@@ -146,7 +182,7 @@ public final class DriveLive {
                 session,
                 settings,
                 false);
-        SavedComparison saved = keepComparison.keep(kept, "drive " + drive.id());
+        SavedComparison saved = keepComparison.keep(kept, DriveStore.requestToKeep(drive.id()));
         happened(drive.id(), List.of(new DriveEvent.Pressed(Press.KEPT, requestKey)));
         return saved;
     }

@@ -1,7 +1,9 @@
 package org.lapwright.app.usecase.run;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.lapwright.core.laps.pass.LapSplits;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
@@ -10,6 +12,7 @@ import org.lapwright.core.trial.session.Side;
  * How far a drive has come. It follows from what happened alone, so it is the same live, on another phone, and after a restart.
  *
  * @param session the runs so far, warm-up laps left out
+ * @param splits of each lap of each of these runs, when it passed the section gates
  * @param run number of the run, from 0
  * @param warmUpLeft laps still to warm up in it
  * @param lapsLeft laps still to drive in it after that
@@ -21,6 +24,7 @@ import org.lapwright.core.trial.session.Side;
  */
 public record Progress(
         Session session,
+        List<List<LapSplits>> splits,
         int run,
         int warmUpLeft,
         int lapsLeft,
@@ -29,6 +33,11 @@ public record Progress(
         OptionalDouble lastS,
         boolean handTimed,
         int presses) {
+    /** Copies the lists. */
+    public Progress {
+        splits = splits.stream().map(each -> List.copyOf(each)).toList();
+    }
+
     /** The runs that have laps, if there are some on both sides: what can be judged. */
     public Optional<Session> comparable() {
         Session driven = new Session(session.runs().stream()

@@ -12,6 +12,7 @@ import org.lapwright.core.laps.LapKind;
 import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.laps.pass.LapSplits;
 import org.lapwright.core.laps.pass.PassClock;
 import org.lapwright.core.laps.pass.PassCounter;
 import org.lapwright.core.trial.session.DrivenRun;
@@ -32,6 +33,8 @@ final class Reckoning {
     private PassCounter counter;
     private List<TimedLap> laps = new ArrayList<>();
     private List<Overrule> words = new ArrayList<>();
+    private final List<List<LapSplits>> doneSplits = new ArrayList<>();
+    private List<LapSplits> splits = new ArrayList<>();
     private int warmUp;
     private int presses;
     private boolean cameOff;
@@ -67,6 +70,7 @@ final class Reckoning {
             warmUp++;
         } else {
             laps.add(new TimedLap(laps.size() + 1, seconds));
+            splits.add(counter.lastLap().splits());
             if (cameOff) {
                 words.add(new Overrule(laps.size(), LapKind.OFF, CAME_OFF));
             } else if (counter.lastLap().passesLost()) {
@@ -87,6 +91,8 @@ final class Reckoning {
             cameOff = false;
         } else if (press == Press.NEXT_RUN && done.size() < plan.order().size() - 1) {
             done.add(present());
+            doneSplits.add(splits);
+            splits = new ArrayList<>();
             laps = new ArrayList<>();
             words = new ArrayList<>();
             counter = newCounter();
@@ -104,8 +110,11 @@ final class Reckoning {
     Progress progress() {
         List<DrivenRun> runs = new ArrayList<>(done);
         runs.add(present());
+        List<List<LapSplits>> allSplits = new ArrayList<>(doneSplits);
+        allSplits.add(splits);
         return new Progress(
                 new Session(runs),
+                allSplits,
                 done.size(),
                 fixed.warmUp() - warmUp,
                 plan.lapsPerRun() - laps.size(),

@@ -3,6 +3,8 @@ package org.lapwright.app.web.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.Figures;
@@ -11,13 +13,16 @@ import org.lapwright.app.usecase.VerdictInWords;
 import org.lapwright.app.usecase.run.GateState;
 import org.lapwright.app.usecase.run.Progress;
 import org.lapwright.app.usecase.run.Standing;
+import org.lapwright.app.web.view.SectionView;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.core.laps.Lap;
 import org.lapwright.core.laps.Sorting;
 import org.lapwright.core.laps.Stint;
 import org.lapwright.core.laps.TimedRun;
+import org.lapwright.core.laps.pass.LapSplits;
 import org.lapwright.core.trial.Decision;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.section.SectionJudge;
 import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Side;
@@ -42,6 +47,7 @@ import org.lapwright.core.trial.session.TrialSettings;
  * @param runDone whether the car can be made ready for the next run
  * @param done whether the plan is driven
  * @param laps of this run, the newest first
+ * @param sections where on the lap the change brings or costs time
  * @param key for what is pressed on this state: two people who press one button on one state press it once
  */
 public record RunPage(
@@ -61,6 +67,7 @@ public record RunPage(
         boolean runDone,
         boolean done,
         List<LapRow> laps,
+        SectionView sections,
         String key) {
     /** Copies the lists. */
     public RunPage {
@@ -83,8 +90,9 @@ public record RunPage(
      * @param number in its run
      * @param time of it
      * @param kind in words; empty for a clean one
+     * @param splits times of its sections; empty where it has none
      */
-    public record LapRow(int number, String time, String kind) {}
+    public record LapRow(int number, String time, String kind, String splits) {}
 
     /** Who drives, and in which conditions; what was not said is left out. */
     public List<String> about() {
@@ -95,7 +103,12 @@ public record RunPage(
 
     /** The page of a drive. */
     public static RunPage of(
-            Shell shell, GateState gate, Standing drive, Optional<Verdict> verdict, TrialSettings settings) {
+            Shell shell,
+            GateState gate,
+            Standing drive,
+            Optional<Verdict> verdict,
+            SectionView sections,
+            TrialSettings settings) {
         Progress progress = drive.progress();
         RunPlan plan = drive.fixed().plan();
         boolean done = progress.isDone(plan);
@@ -127,7 +140,8 @@ public record RunPage(
                 progress.paused(),
                 progress.isRunDone(),
                 done,
-                rows(laps),
+                rows(laps, progress.splits()),
+                sections,
                 "drive" + drive.name());
     }
 
@@ -201,15 +215,25 @@ public record RunPage(
                 + (done ? " The plan is driven: keep it as it stands. " + words.leastSeen() : "");
     }
 
-    private static List<LapRow> rows(List<Lap> laps) {
+    private static List<LapRow> rows(List<Lap> laps, List<List<LapSplits>> splits) {
+        int gates = SectionJudge.gates(splits);
+        List<LapSplits> ofRun = splits.get(splits.size() - 1);
         List<LapRow> rows = new ArrayList<>();
         for (int i = laps.size() - 1; i >= 0; i--) {
             Lap lap = laps.get(i);
             rows.add(new LapRow(
                     lap.number(),
                     Figures.fixed(lap.seconds(), 3),
-                    lap.kind().counts() ? "" : LapInWords.kind(lap.kind())));
+                    lap.kind().counts() ? "" : LapInWords.kind(lap.kind()),
+                    gates == 0 ? "" : splits(ofRun.get(i), gates)));
         }
         return rows;
+    }
+
+    private static String splits(LapSplits splits, int gates) {
+        return IntStream.rangeClosed(1, gates + 1)
+                .mapToObj(section -> splits.sectionS(section, gates))
+                .map(seconds -> seconds.isPresent() ? Figures.fixed(seconds.getAsDouble(), 3) : Figures.NONE)
+                .collect(Collectors.joining(" · "));
     }
 }

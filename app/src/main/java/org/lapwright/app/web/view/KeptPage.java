@@ -22,6 +22,7 @@ import org.lapwright.core.trial.session.Side;
  * @param kept what was kept
  * @param notice whether it has just been "saved", or is "removed" from the lists; else empty
  * @param verdict its verdict
+ * @param sections where on the lap the change brought or cost time, where it was kept from a drive with section gates
  * @param example what there is of the example garage
  */
 public record KeptPage(
@@ -31,6 +32,7 @@ public record KeptPage(
         KeptComparison kept,
         String notice,
         VerdictView verdict,
+        SectionView sections,
         ExampleView example) {
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
 

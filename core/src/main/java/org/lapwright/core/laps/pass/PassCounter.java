@@ -2,14 +2,14 @@ package org.lapwright.core.laps.pass;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.lapwright.core.laps.TimedLap;
 
 /**
- * Laps from the passes of one lane at the timing line, in the order in which they came. A lap is the difference of two stamps of
+ * Laps from the passes of one lane, in the order in which they came. A lap is the difference of two stamps of
  * one clock in one boot, never more; what came twice is taken once. The same passes give the same laps, live or replayed.
  */
 public final class PassCounter {
@@ -18,10 +18,15 @@ public final class PassCounter {
     private final int lane;
     private final double holdOffS;
     private final List<CountedLap> laps = new ArrayList<>();
-    private final Set<Seen> seen = new HashSet<>();
 
-    /** Greatest sequence number of each boot of each source, whichever lane it was about. */
-    private final Map<Boot, Long> newest = new HashMap<>();
+    /** Numbers of the passes of each boot of each source, whichever lane they were about. */
+    private final Map<Boot, SequenceNumbers> seen = new HashMap<>();
+
+    /** Time since the timing line at the section gates in the lap under way, s. */
+    private final SortedMap<Integer, Double> splitsS = new TreeMap<>();
+
+    private int lastGate;
+    private double lastSplitS;
 
     private boolean open;
     private Boot boot = new Boot("", "");
@@ -37,15 +42,14 @@ public final class PassCounter {
 
     private record Boot(String source, String boot) {}
 
-    private record Seen(Boot boot, long sequence) {}
-
     /**
      * A lap.
      *
      * @param seconds lap time, s
      * @param passesLost whether the sender's count shows that passes were lost in it: it may be two laps in one
+     * @param splits when it passed the section gates
      */
-    public record CountedLap(double seconds, boolean passesLost) {}
+    public record CountedLap(double seconds, boolean passesLost, LapSplits splits) {}
 
     /**
      * A counter for a lane.
@@ -64,18 +68,38 @@ public final class PassCounter {
     /** Takes a pass. Says whether it ended a lap. */
     public boolean add(Pass pass) {
         Boot from = new Boot(pass.source(), pass.boot());
-        if (!seen.add(new Seen(from, pass.sequence()))) {
+        SequenceNumbers numbers = seen.computeIfAbsent(from, key -> new SequenceNumbers());
+        long last = numbers.greatest();
+        if (!numbers.add(pass.sequence())) {
             return false;
         }
-        boolean inOrder = pass.sequence() > newest.getOrDefault(from, -1L);
-        long last = newest.getOrDefault(from, pass.sequence() - 1);
-        newest.merge(from, pass.sequence(), Math::max);
-        if (from.equals(boot) && pass.sequence() > last + 1) {
+        boolean inOrder = pass.sequence() > last;
+        if (from.equals(boot) && last >= 0 && pass.sequence() > last + 1) {
             lostSince = true;
         }
-        if (pass.lane() != lane || pass.gate() != 0) {
+        if (pass.lane() != lane) {
             return false;
         }
+        if (pass.gate() > 0) {
+            split(pass, from);
+            return false;
+        }
+        return line(pass, from, inOrder);
+    }
+
+    /** A section gate counts once a lap, in the order of the gates; what a gate sees out of turn was no car that came round. */
+    private void split(Pass pass, Boot from) {
+        double seconds = (pass.stamp().timeNs() - atNs) * NS;
+        boolean ofThisLap = open && from.equals(boot) && pass.stamp().clock() == clock;
+        if (ofThisLap && pass.gate() > lastGate && seconds > lastSplitS) {
+            splitsS.put(pass.gate(), seconds);
+            lastGate = pass.gate();
+            lastSplitS = seconds;
+        }
+    }
+
+    /** A pass at the timing line. */
+    private boolean line(Pass pass, Boot from, boolean inOrder) {
         if (!open || !from.equals(boot) || pass.stamp().clock() != clock) {
             begin(from, pass.stamp());
             return false;
@@ -98,7 +122,7 @@ public final class PassCounter {
         }
         boolean lap = seconds <= TimedLap.LONGEST_S;
         if (lap) {
-            laps.add(new CountedLap(seconds, lostSince));
+            laps.add(new CountedLap(seconds, lostSince, new LapSplits(seconds, splitsS)));
         }
         begin(from, pass.stamp());
         return lap;
@@ -111,6 +135,9 @@ public final class PassCounter {
         atNs = stamp.timeNs();
         lostSince = false;
         behind = false;
+        splitsS.clear();
+        lastGate = 0;
+        lastSplitS = 0;
     }
 
     /** The laps so far. */

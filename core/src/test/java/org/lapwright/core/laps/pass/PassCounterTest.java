@@ -1,10 +1,12 @@
 package org.lapwright.core.laps.pass;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.lapwright.core.laps.pass.PassCounter.CountedLap;
@@ -107,5 +109,31 @@ final class PassCounterTest {
             assertThat(seconds().get(i)).isCloseTo(expected.get(i), within(2e-9));
         }
         assertThat(counter.laps()).noneMatch(CountedLap::passesLost);
+    }
+
+    private static Pass at(long sequence, int lane, int gate, double s) {
+        return new Pass("gate", "a", sequence, lane, gate, new PassStamp(PassClock.DEVICE, Math.round(s * 1e9), 0, 0));
+    }
+
+    @Test
+    void sectionGatesSplitTheLap() {
+        add(at(0, 1, 0, 10), at(1, 1, 1, 12), at(2, 2, 2, 13), at(3, 1, 2, 14.5), at(4, 1, 0, 16));
+        LapSplits splits = counter.lastLap().splits();
+        assertThat(splits.lastGate()).isEqualTo(2);
+        assertThat(List.of(splits.sectionS(1, 2), splits.sectionS(2, 2), splits.sectionS(3, 2)))
+                .containsExactly(OptionalDouble.of(2), OptionalDouble.of(2.5), OptionalDouble.of(1.5));
+    }
+
+    /** A gate that sees the car twice, before its turn, or not at all. */
+    @Test
+    void whatASectionGateSeesOutOfTurnIsNoSplit() {
+        add(at(0, 1, 1, 9), at(1, 1, 0, 10), at(2, 1, 2, 12), at(3, 1, 2, 12.3), at(4, 1, 1, 13), at(5, 1, 0, 16));
+        LapSplits splits = counter.lastLap().splits();
+        assertThat(splits.atS()).containsExactly(entry(2, 2.0));
+        assertThat(splits.sectionS(1, 2)).isEmpty();
+        assertThat(splits.sectionS(2, 2)).isEmpty();
+        assertThat(splits.sectionS(3, 2)).hasValue(4);
+        add(at(6, 1, 0, 22));
+        assertThat(counter.lastLap().splits().atS()).isEmpty();
     }
 }
