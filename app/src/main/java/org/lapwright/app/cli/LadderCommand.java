@@ -13,6 +13,7 @@ import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.core.trial.ladder.LadderEntry;
+import org.lapwright.core.trial.ladder.LaneEffect;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -30,6 +31,12 @@ final class LadderCommand implements Callable<Integer> {
 
     @Option(names = "--track", paramLabel = "NAME", description = "Which track; without it, the one you drove last.")
     private @Nullable String track;
+
+    @Option(
+            names = "--lane",
+            paramLabel = "NAME",
+            description = "The laps on this lane alone; without it, all laps, corrected for what the lanes do.")
+    private @Nullable String lane;
 
     @Option(names = "--json", description = Json.OPTION)
     private boolean json;
@@ -73,7 +80,9 @@ final class LadderCommand implements Callable<Integer> {
             throw new BadInput("--track: there are no laps on '" + chosen + "'."
                     + (tracks.isEmpty() ? "" : " Tracks with laps: " + String.join(", ", tracks) + "."));
         }
-        List<LadderEntry> entries = chosen.isEmpty() ? List.of() : ladder.ladder(chosen);
+        List<LadderEntry> entries = chosen.isEmpty()
+                ? List.of()
+                : ladder.ranking(chosen, lane(ladder, chosen)).entries();
         if (json) {
             out.println(Json.of(jsonOf(entries)));
         } else if (entries.isEmpty()) {
@@ -81,6 +90,21 @@ final class LadderCommand implements Callable<Integer> {
         } else {
             print(out, chosen, entries);
         }
+    }
+
+    private String lane(ShowLadder ladder, String chosen) {
+        if (lane == null) {
+            return "";
+        }
+        List<String> lanes = ladder.ranking(chosen, "").lanes().stream()
+                .map(LaneEffect::lane)
+                .filter(name -> !name.isEmpty())
+                .toList();
+        return lanes.stream()
+                .filter(lane::equalsIgnoreCase)
+                .findFirst()
+                .orElseThrow(() -> new BadInput("--lane: there are no laps on '" + lane + "' of " + chosen + "."
+                        + (lanes.isEmpty() ? "" : " Lanes with laps: " + String.join(", ", lanes) + ".")));
     }
 
     private static List<CarJson> jsonOf(List<LadderEntry> entries) {

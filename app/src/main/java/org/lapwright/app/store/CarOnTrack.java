@@ -3,8 +3,8 @@ package org.lapwright.app.store;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.ladder.CarLaps;
+import org.lapwright.core.trial.ladder.LaneRun;
 
 /**
  * What a car has driven on a track in its present set-up, before it is settled whose ladder it is.
@@ -13,7 +13,7 @@ import org.lapwright.core.trial.ladder.CarLaps;
  * @param example whether it is one of the example garage
  * @param runs its runs, oldest first
  */
-record CarOnTrack(String name, boolean example, List<TimedRun> runs) {
+record CarOnTrack(String name, boolean example, List<LaneRun> runs) {
     /**
      * The cars as a ladder wants them, by name. Where the racer has laps of their own, the cars of the example garage
      * stay away: paces are drawn towards each other, so invented laps would move real ones.
@@ -28,6 +28,6 @@ record CarOnTrack(String name, boolean example, List<TimedRun> runs) {
     }
 
     private boolean hasLaps() {
-        return runs.stream().anyMatch(run -> !run.laps().isEmpty());
+        return runs.stream().anyMatch(run -> !run.run().laps().isEmpty());
     }
 }

@@ -18,6 +18,7 @@ import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.ladder.CarLaps;
+import org.lapwright.core.trial.ladder.LaneRun;
 import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.NoisePrior;
 import org.lapwright.core.trial.session.RunPlan;
@@ -83,11 +84,12 @@ final class ComparisonReader {
 
     /** Runs on one track of the set-ups that the cars had at a time. */
     private static final String PRESENT_RUNS = """
-            SELECT car.id AS car_id, car.name, car.example, run.id AS run_id
+            SELECT car.id AS car_id, car.name, car.example, run.id AS run_id, lane.name AS lane
             FROM comparison_run cr
             JOIN comparison c ON c.id = cr.comparison_id
             JOIN run ON run.id = cr.run_id
             JOIN track ON track.id = run.track_id
+            LEFT JOIN lane ON lane.id = run.lane_id
             JOIN car ON car.id = c.car_id
             JOIN (SELECT newest.car_id, %s AS set_up_id
                   FROM comparison c
@@ -173,7 +175,7 @@ final class ComparisonReader {
                 boolean example = row.getBoolean("example");
                 cars.computeIfAbsent(row.getLong("car_id"), id -> new CarOnTrack(name, example, new ArrayList<>()))
                         .runs()
-                        .add(runs.getOrDefault(row.getLong("run_id"), NO_LAPS));
+                        .add(new LaneRun(textOf(row, "lane"), runs.getOrDefault(row.getLong("run_id"), NO_LAPS)));
             }
             return cars;
         });

@@ -21,10 +21,9 @@ import org.lapwright.app.usecase.StoreException;
 import org.lapwright.core.car.shelf.LapsDriven;
 import org.lapwright.core.car.shelf.Part;
 import org.lapwright.core.car.shelf.PartEvent;
-import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.ladder.CarLaps;
-import org.lapwright.core.trial.session.DrivenRun;
+import org.lapwright.core.trial.ladder.LaneRun;
 import org.lapwright.core.trial.session.Side;
 
 /** A garage that lives as long as the program: for trying things out, and the plain statement of what a store does. */
@@ -445,10 +444,10 @@ public final class MemoryGarage implements GarageStore {
                 .orElse(0L);
     }
 
-    private static List<TimedRun> runsOf(Entry entry, long setUp) {
+    private static List<LaneRun> runsOf(Entry entry, long setUp) {
         return entry.kept().session().runs().stream()
                 .filter(run -> entry.setUp(run.side()) == setUp)
-                .map(DrivenRun::run)
+                .map(run -> new LaneRun(entry.kept().lane(), run.run()))
                 .toList();
     }
 

@@ -11,6 +11,7 @@ import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.app.web.chart.LadderChart;
 import org.lapwright.app.web.view.ExampleView;
 import org.lapwright.app.web.view.LadderPage;
+import org.lapwright.app.web.view.LaneView;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.trial.ladder.LadderEntry;
 
@@ -35,6 +36,21 @@ final class LadderRoutes {
         return state == ExampleState.SHOWN && !shownHere ? ExampleView.NONE : new ExampleView(state, "/ladder");
     }
 
+    private LaneView lanes(Context context, String track) {
+        LaneView all = LaneView.of(ladder.ranking(track, ""), "");
+        String asked = Forms.asked(context, "lane");
+        if (asked.isEmpty() || all.names().isEmpty()) {
+            return all;
+        }
+        if (!all.names().contains(asked)) {
+            throw new Problem(
+                    404,
+                    "There are no laps on a lane of that name.",
+                    "The lanes of each track are under Ladder. Nothing is lost.");
+        }
+        return LaneView.of(ladder.ranking(track, ""), asked);
+    }
+
     void show(Context context) {
         List<String> tracks = ladder.tracks();
         Optional<String> asked = Optional.ofNullable(context.queryParam("track"));
@@ -46,10 +62,15 @@ final class LadderRoutes {
                     "There are no laps on a track of that name.",
                     "The ladder of each track is under Ladder. Nothing is lost.");
         }
-        List<LadderEntry> entries = track.isEmpty() ? List.of() : ladder.ladder(track);
+        LaneView lanes = track.isEmpty() ? LaneView.NONE : lanes(context, track);
+        List<LadderEntry> entries = track.isEmpty()
+                ? List.of()
+                : ladder.ranking(track, lanes.chosen()).entries();
         LadderChart chart = LadderChart.of(entries);
         boolean example = ladder.isExample(track);
-        List<LadderEntry> earlier = track.isEmpty() ? List.of() : ladder.aMonthAgo(track);
+        List<LadderEntry> earlier = track.isEmpty()
+                ? List.of()
+                : ladder.aMonthAgo(track, lanes.chosen()).entries();
         pages.show(
                 context,
                 "ladder.jte",
@@ -57,6 +78,7 @@ final class LadderRoutes {
                         pages.shell(track.isEmpty() ? "Ladder" : "Ladder of " + track, Tab.LADDER),
                         tracks,
                         track,
+                        lanes,
                         LadderPage.rows(entries, earlier, WHEN.format(ladder.then()), chart, example),
                         chart.ticks(),
                         example(example)));

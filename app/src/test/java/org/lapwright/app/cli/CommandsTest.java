@@ -126,6 +126,11 @@ class CommandsTest {
         Spoken table = Spoken.with(CommandsTest::exampleGarage, "ladder", "--track", "shed LOOP");
         assertThat(table.status()).isZero();
         assertThat(table.out()).contains(json.get(0).get("car").asText()).doesNotContain(" 100 %");
+        Spoken red = Spoken.with(CommandsTest::exampleGarage, "ladder", "--lane", "RED");
+        assertThat(red.status()).isZero();
+        assertThat(red.out()).contains("Dunlin").doesNotContain("Greenshank");
+        Spoken noLane = Spoken.with(CommandsTest::exampleGarage, "ladder", "--lane", "green");
+        assertThat(noLane.err()).contains("--lane: there are no laps on 'green' of Shed loop. Lanes with laps:");
         Spoken elsewhere = Spoken.with(CommandsTest::exampleGarage, "ladder", "--track", "Attic");
         assertThat(elsewhere.err()).contains("there are no laps on 'Attic'. Tracks with laps: Shed loop.");
     }

@@ -16,6 +16,7 @@ import org.lapwright.core.laps.Overrule;
 import org.lapwright.core.laps.TimedLap;
 import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.ladder.CarLaps;
+import org.lapwright.core.trial.ladder.LaneRun;
 import org.lapwright.core.trial.session.DrivenRun;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.Side;
@@ -58,7 +59,7 @@ abstract class GarageLadderContract {
         return store.lapsOnTrack(track).stream()
                 .filter(laps -> laps.car().equals(car))
                 .flatMap(laps -> laps.runs().stream())
-                .flatMap(run -> run.laps().stream())
+                .flatMap(run -> run.run().laps().stream())
                 .map(TimedLap::seconds)
                 .toList();
     }
@@ -76,7 +77,8 @@ abstract class GarageLadderContract {
         keepAt(Sample.of("Heron", Side.AFTER, 5.9, 5.8), AT.plusSeconds(30));
         List<CarLaps> then = store.lapsOnTrack("Shed loop", AT.plusSeconds(10));
         assertThat(then).extracting(CarLaps::car).containsExactly("Dunlin", "Whimbrel");
-        assertThat(then.get(0).runs().get(0).laps())
+        assertThat(then.get(0).runs().get(0).lane()).isEqualTo("red");
+        assertThat(then.get(0).runs().get(0).run().laps())
                 .extracting(TimedLap::seconds)
                 .containsExactly(6.1);
         assertThat(store.lapsOnTrack("Shed loop", AT.minusSeconds(1))).isEmpty();
@@ -134,7 +136,8 @@ abstract class GarageLadderContract {
         Session session = new Session(List.of(new DrivenRun(Side.AFTER, run)));
         keep(new KeptComparison(
                 "Dunlin", "Shed loop", "", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false));
-        assertThat(store.lapsOnTrack("Shed loop")).containsExactly(new CarLaps("Dunlin", List.of(run)));
+        assertThat(store.lapsOnTrack("Shed loop"))
+                .containsExactly(new CarLaps("Dunlin", List.of(new LaneRun("", run))));
     }
 
     @Test

@@ -172,7 +172,7 @@ class ExampleGarageTest {
         assertThat(store.lapsOnTrack("Shed loop"))
                 .allMatch(car -> car.runs().size() == 3)
                 .flatExtracting(CarLaps::runs)
-                .allMatch(run -> run.laps().stream().allMatch(lap -> lap.seconds() > 6 && lap.seconds() < 14));
+                .allMatch(run -> run.run().laps().stream().allMatch(lap -> lap.seconds() > 6 && lap.seconds() < 14));
     }
 
     @Test

@@ -106,7 +106,8 @@ class KnownDriverTest {
         SavedComparison own = keep(session(1), TrialSettings.DEFAULT);
         assertThat(ladder.ladder("Attic oval"))
                 .isEqualTo(org.lapwright.core.trial.ladder.Ladder.rank(
-                        store.lapsOnTrack("Attic oval"), DriverNoise.learn(List.of(session(1)))));
+                                store.lapsOnTrack("Attic oval"), DriverNoise.learn(List.of(session(1))))
+                        .entries());
         assertThat(own.kept().track()).isEqualTo("Attic oval");
         assertThat(ladder.ladder("Shed loop")).isEqualTo(example);
     }

@@ -212,6 +212,14 @@ final class Stage implements AutoCloseable {
         return keepComparison.keep(kept, car + " " + seed);
     }
 
+    /** The same car twice on a lane of the racer's own track: a set-up that stays as it is. */
+    void keepOn(String lane, String car, double pace, long seed) {
+        Session session = Session.of(run(pace, seed), run(pace, seed + 1000));
+        KeptComparison kept = new KeptComparison(
+                car, "Shed loop", lane, "", "", "", Side.BEFORE, session, TrialSettings.DEFAULT, false);
+        keepComparison.keep(kept, car + " " + lane + " " + seed);
+    }
+
     private static TimedRun run(double pace, long seed) {
         return TimedRun.of(Visitor.laps(pace, 20, seed)
                 .lines()

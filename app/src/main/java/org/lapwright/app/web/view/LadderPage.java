@@ -14,6 +14,7 @@ import org.lapwright.core.trial.ladder.LadderEntry;
  * @param shell around it
  * @param tracks the tracks to choose from
  * @param track the one shown; empty if there is none
+ * @param lanes of it
  * @param rows the cars, fastest first
  * @param ticks round paces of the scale
  * @param example what there is of the example garage
@@ -22,6 +23,7 @@ public record LadderPage(
         Shell shell,
         List<String> tracks,
         String track,
+        LaneView lanes,
         List<Row> rows,
         List<IntervalChart.Mark> ticks,
         ExampleView example) {

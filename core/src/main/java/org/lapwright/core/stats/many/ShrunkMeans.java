@@ -25,7 +25,20 @@ public final class ShrunkMeans {
     private final double centre;
     private final double centreSe;
 
+    /** For each mean, what it takes over of errors that several share; none where all errors are their own. */
+    private final double[][] shared;
+
+    private ShrunkMeans(ShrunkMeans own, double[][] shared) {
+        means = own.means;
+        weights = own.weights;
+        tau2 = own.tau2;
+        centre = own.centre;
+        centreSe = own.centreSe;
+        this.shared = shared;
+    }
+
     private ShrunkMeans(double[] y, double[] se, double tau2) {
+        shared = new double[y.length][0];
         this.tau2 = tau2;
         centre = centre(y, se, tau2);
         centreSe = 1 / Math.sqrt(information(se, tau2));
@@ -66,6 +79,35 @@ public final class ShrunkMeans {
             throw new IllegalArgumentException("τ² is %s; it must be finite and at least 0".formatted(tau2));
         }
         return new ShrunkMeans(y, se, tau2);
+    }
+
+    /**
+     * The same where the means have errors in common beside their own, as all cars of a lane have what is not known of the lane.
+     * A shrunk mean is linear in the means, so it takes them over as it takes the means; they cancel where two means share them.
+     *
+     * @param loadings for each mean, how much of each of some independent errors of variance 1 is in it; as many for each
+     * @param se the standard errors of the means, without these
+     */
+    public ShrunkMeans withShared(double[][] loadings, double[] se) {
+        if (loadings.length != means.length || se.length != means.length) {
+            throw new IllegalArgumentException("%d means, %d loadings and %d standard errors; they must be as many"
+                    .formatted(means.length, loadings.length, se.length));
+        }
+        int errors = loadings[0].length;
+        double[] ofCentre = new double[errors];
+        double information = information(se, tau2);
+        for (int i = 0; i < means.length; i++) {
+            for (int k = 0; k < errors; k++) {
+                ofCentre[k] += loadings[i][k] / (se[i] * se[i] + tau2) / information;
+            }
+        }
+        double[][] taken = new double[means.length][errors];
+        for (int i = 0; i < means.length; i++) {
+            for (int k = 0; k < errors; k++) {
+                taken[i][k] = weights[i] * loadings[i][k] + (1 - weights[i]) * ofCentre[k];
+            }
+        }
+        return new ShrunkMeans(this, taken);
     }
 
     private static void require(double[] y, double[] se) {
@@ -228,7 +270,11 @@ public final class ShrunkMeans {
      * @return the covariance
      */
     public double covariance(int i, int j) {
-        return (i == j ? tau2 * (1 - weights[i]) : 0) + (1 - weights[i]) * (1 - weights[j]) * centreSe * centreSe;
+        double inCommon = (1 - weights[i]) * (1 - weights[j]) * centreSe * centreSe;
+        for (int k = 0; k < shared[i].length; k++) {
+            inCommon += shared[i][k] * shared[j][k];
+        }
+        return (i == j ? tau2 * (1 - weights[i]) : 0) + inCommon;
     }
 
     /**
@@ -245,6 +291,10 @@ public final class ShrunkMeans {
         }
         double apart = (weights[i] - weights[j]) * centreSe;
         double variance = tau2 * (1 - weights[i]) + tau2 * (1 - weights[j]) + apart * apart;
+        for (int k = 0; k < shared[i].length; k++) {
+            double one = shared[i][k] - shared[j][k];
+            variance += one * one;
+        }
         return NormalTail.probability(-difference / Math.sqrt(variance));
     }
 

@@ -1,7 +1,6 @@
 package org.lapwright.core.trial.ladder;
 
 import java.util.List;
-import org.lapwright.core.laps.TimedRun;
 
 /**
  * What a car has driven on a track in the set-up it has now.
@@ -9,7 +8,7 @@ import org.lapwright.core.laps.TimedRun;
  * @param car its name
  * @param runs its runs, oldest first
  */
-public record CarLaps(String car, List<TimedRun> runs) {
+public record CarLaps(String car, List<LaneRun> runs) {
     /** Copies the list. */
     public CarLaps {
         runs = List.copyOf(runs);
