@@ -31,6 +31,7 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
+import org.lapwright.app.usecase.bench.ShowWear;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
@@ -146,6 +147,7 @@ final class Wiring {
                         new OwnLaps(garage, knownDriver, learnCar, READER),
                         new ScoreForecasts(garage, judgeChange, FOR_A_CHANGE, SCORE_READER),
                         new KeepShelf(garage, clock),
+                        new ShowWear(garage, knownDriver),
                         new KeepPhoto(garage, clock),
                         new OwnList(garage, ListKind.CLASSES, clock),
                         new OwnList(garage, ListKind.LABELS, clock)),

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import org.lapwright.app.usecase.GarageStore.ExampleState;
+import org.lapwright.app.usecase.GarageStore.SetUpRun;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.core.laps.LapKind;
@@ -100,6 +101,17 @@ final class ComparisonReader {
             WHERE c.archived_at IS NULL AND c.saved_at <= :until AND track.name_key = :track
             ORDER BY run.id""".formatted(STAYING);
 
+    private static final String RUNS_OF_CAR = """
+            SELECT run.id AS run_id, run.set_up_id, track.name AS track, lane.name AS lane, run.saved_at
+            FROM comparison_run cr
+            JOIN comparison c ON c.id = cr.comparison_id
+            JOIN run ON run.id = cr.run_id
+            JOIN track ON track.id = run.track_id
+            LEFT JOIN lane ON lane.id = run.lane_id
+            JOIN car ON car.id = c.car_id
+            WHERE c.archived_at IS NULL AND car.name_key = :car AND NOT car.example
+            ORDER BY run.id""";
+
     private static final String TRACKS = """
             SELECT track.name
             FROM comparison c
@@ -180,6 +192,23 @@ final class ComparisonReader {
             return cars;
         });
         return CarOnTrack.shown(cars.values());
+    }
+
+    /** The runs of a car, oldest first. */
+    List<SetUpRun> runsOf(String car) {
+        Map<String, Object> ofCar = Map.of("car", NameKey.of(car));
+        Map<Long, TimedRun> runs = runs(
+                "c.archived_at IS NULL AND c.car_id = (SELECT id FROM car WHERE name_key = :car AND NOT example)",
+                ofCar);
+        return handle.createQuery(RUNS_OF_CAR)
+                .bindMap(ofCar)
+                .map((row, context) -> new SetUpRun(
+                        row.getLong("set_up_id"),
+                        row.getString("track"),
+                        textOf(row, "lane"),
+                        Intake.instant(row.getLong("saved_at")),
+                        runs.getOrDefault(row.getLong("run_id"), NO_LAPS)))
+                .list();
     }
 
     /** Whether the car that goes by this name is one of the example garage. */

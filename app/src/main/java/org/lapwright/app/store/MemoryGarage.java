@@ -165,6 +165,21 @@ public final class MemoryGarage implements GarageStore {
     }
 
     @Override
+    public synchronized List<SetUpRun> runsOf(String car) {
+        requireOpen();
+        return entries.values().stream()
+                .filter(entry -> !entry.archived() && entry.carKey().equals(carKey(car, false)))
+                .flatMap(entry -> entry.kept().session().runs().stream()
+                        .map(run -> new SetUpRun(
+                                entry.setUp(run.side()),
+                                entry.kept().track(),
+                                entry.kept().lane(),
+                                entry.saved().savedAt(),
+                                run.run())))
+                .toList();
+    }
+
+    @Override
     public synchronized boolean isExample(String car) {
         requireOpen();
         boolean own = visible().stream().anyMatch(entry -> entry.carKey().equals(carKey(car, false)));

@@ -118,6 +118,11 @@ public final class SqliteGarage implements GarageStore {
     }
 
     @Override
+    public List<SetUpRun> runsOf(String car) {
+        return read(reader -> reader.runsOf(car));
+    }
+
+    @Override
     public boolean isExample(String car) {
         return read(reader -> reader.isExample(car));
     }

@@ -3,6 +3,7 @@ package org.lapwright.app.usecase;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.lapwright.core.laps.TimedRun;
 import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.ladder.CarLaps;
 
@@ -64,6 +65,20 @@ public interface GarageStore
 
     /** The same as it stood at an instant, by the comparisons kept until then; what was archived since is left out. */
     List<CarLaps> lapsOnTrack(String track, Instant until);
+
+    /** The runs of the racer's own car that are not archived, oldest first. */
+    List<SetUpRun> runsOf(String car);
+
+    /**
+     * A run, and what was driven.
+     *
+     * @param setUp number of the set-up
+     * @param track its name
+     * @param lane its name; may be empty
+     * @param at when its comparison was kept
+     * @param run its laps
+     */
+    record SetUpRun(long setUp, String track, String lane, Instant at, TimedRun run) {}
 
     /** Whether a car is part of the example garage. */
     boolean isExample(String car);

@@ -9,6 +9,7 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
+import org.lapwright.app.usecase.bench.ShowWear;
 
 /**
  * The questions of the bench that the pages can answer.
@@ -20,6 +21,7 @@ import org.lapwright.app.usecase.bench.LogChange;
  * @param ownLaps what the laps kept tell of a car
  * @param scoreForecasts how good the forecasts were
  * @param keepShelf which parts are where, and how worn
+ * @param showWear what the laps on a part do to the pace
  * @param keepPhoto what a car looks like
  * @param ownClasses in which class a car is run, and what that allows
  * @param labels tags of cars, and which are put away
@@ -32,6 +34,7 @@ public record BenchCases(
         OwnLaps ownLaps,
         ScoreForecasts scoreForecasts,
         KeepShelf keepShelf,
+        ShowWear showWear,
         KeepPhoto keepPhoto,
         OwnList ownClasses,
         OwnList labels) {}

@@ -12,9 +12,11 @@ import org.lapwright.app.files.garage.PartFile;
 import org.lapwright.app.usecase.ShelfStore.NewPart;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.bench.KeepShelf;
+import org.lapwright.app.usecase.bench.ShowWear;
 import org.lapwright.app.web.compare.Fields;
 import org.lapwright.app.web.shelf.PartPage;
 import org.lapwright.app.web.shelf.ShelfPage;
+import org.lapwright.app.web.shelf.WearView;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.car.shelf.Part;
 import org.lapwright.core.car.shelf.PartEvent;
@@ -24,10 +26,12 @@ import org.lapwright.core.car.shelf.PartState;
 /** The shelf: parts, what happens to them, and part files in and out. */
 final class ShelfRoutes {
     private final KeepShelf keepShelf;
+    private final ShowWear showWear;
     private final Pages pages;
 
     ShelfRoutes(UseCases useCases, Pages pages) {
         this.keepShelf = useCases.bench().keepShelf();
+        this.showWear = useCases.bench().showWear();
         this.pages = pages;
     }
 
@@ -149,6 +153,12 @@ final class ShelfRoutes {
         pages.show(
                 context,
                 "shelf/part.jte",
-                new PartPage(pages.shell(state.part().name(), Tab.SHELF), state, keepShelf.cars(), key, problems));
+                new PartPage(
+                        pages.shell(state.part().name(), Tab.SHELF),
+                        state,
+                        WearView.of(showWear.wear(state.part().id())),
+                        keepShelf.cars(),
+                        key,
+                        problems));
     }
 }

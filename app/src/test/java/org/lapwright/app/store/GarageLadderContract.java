@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.GarageStore.ExampleState;
+import org.lapwright.app.usecase.GarageStore.SetUpRun;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
 import org.lapwright.core.laps.LapKind;
@@ -138,6 +139,23 @@ abstract class GarageLadderContract {
                 "Dunlin", "Shed loop", "", "", "", "", Side.AFTER, session, TrialSettings.DEFAULT, false));
         assertThat(store.lapsOnTrack("Shed loop"))
                 .containsExactly(new CarLaps("Dunlin", List.of(new LaneRun("", run))));
+    }
+
+    @Test
+    void theRunsOfACarKnowTheirSetUpsAndLanes() {
+        SavedComparison first = keepAt(Sample.of("Dunlin", Side.AFTER, 6.2, 6.1), AT);
+        keepAt(Sample.of("Knot", Side.AFTER, 6.5, 6.4), AT.plusSeconds(10));
+        keepAt(Sample.of("dunlin", Side.AFTER, 6.15, 6.0), AT.plusSeconds(20));
+        List<SetUpRun> runs = store.runsOf("DUNLIN");
+        assertThat(runs).extracting(run -> run.run().laps().get(0).seconds()).containsExactly(6.2, 6.1, 6.15, 6.0);
+        assertThat(runs).extracting(SetUpRun::lane).containsOnly("red");
+        assertThat(runs).extracting(SetUpRun::track).containsOnly("Shed loop");
+        assertThat(runs).extracting(SetUpRun::at).containsExactly(AT, AT, AT.plusSeconds(20), AT.plusSeconds(20));
+        assertThat(runs.get(1).setUp()).isEqualTo(runs.get(2).setUp());
+        assertThat(runs.stream().map(SetUpRun::setUp).distinct()).hasSize(3);
+        store.archive(first.id(), AT.plusSeconds(30));
+        assertThat(store.runsOf("Dunlin")).hasSize(2);
+        assertThat(store.runsOf("nobody")).isEmpty();
     }
 
     @Test

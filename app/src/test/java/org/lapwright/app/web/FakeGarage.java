@@ -84,6 +84,11 @@ final class FakeGarage implements GarageStore {
     }
 
     @Override
+    public List<SetUpRun> runsOf(String car) {
+        return garage.runsOf(car);
+    }
+
+    @Override
     public boolean isExample(String car) {
         return garage.isExample(car);
     }

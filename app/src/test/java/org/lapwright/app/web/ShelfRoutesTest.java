@@ -9,7 +9,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.Reference;
+import org.lapwright.app.usecase.ShelfStore.NewPart;
 import org.lapwright.app.usecase.bench.KeepShelf;
+import org.lapwright.core.car.shelf.PartEvent;
+import org.lapwright.core.car.shelf.PartKind;
 import org.lapwright.core.car.shelf.PartState;
 import org.lapwright.core.car.shelf.Shelf;
 
@@ -132,5 +135,22 @@ class ShelfRoutesTest {
         CarFile file = CarFile.read(shared.body()).accepted().orElseThrow();
         assertThat(file.setUp().numbers())
                 .isEqualTo(CarFile.read(own).accepted().orElseThrow().setUp().numbers());
+    }
+
+    /** Each comparison is kept with the same part on: its laps count up, and the car gets slower by 0.04 s in a hundred. */
+    @Test
+    void aPartShowsWhatItsLapsDoToThePace() {
+        KeepShelf shelf = new KeepShelf(stage.garage(), Stage.CLOCK);
+        long part = shelf.add(new NewPart(new PartKind("tyres"), "soft", ""), "wear")
+                .id();
+        shelf.happened(part, new PartEvent.Fitted("plain"), "wear-fit");
+        assertThat(visitor.get("/shelf/part?id=" + part).body()).doesNotContain("<h2>Wear</h2>");
+        for (int evening = 0; evening < 6; evening++) {
+            stage.keepOn("red", "plain", 6.2 + 0.016 * evening, 40 + evening);
+        }
+        String page = visitor.get("/shelf/part?id=" + part).body();
+        assertThat(page)
+                .contains("<h2>Wear</h2>")
+                .containsPattern("A hundred laps on it make a lap 0\\.0[2-6]\\d s slower, somewhere between 0\\.0");
     }
 }

@@ -31,6 +31,7 @@ import org.lapwright.app.usecase.bench.ForeseeChange;
 import org.lapwright.app.usecase.bench.KeepPhoto;
 import org.lapwright.app.usecase.bench.KeepShelf;
 import org.lapwright.app.usecase.bench.LogChange;
+import org.lapwright.app.usecase.bench.ShowWear;
 import org.lapwright.app.usecase.physics.ForecastLap;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.physics.PredictLap;
@@ -112,6 +113,7 @@ final class Stage implements AutoCloseable {
                                                         .accepted()
                                                         .map(ChangeJson.Noted::change))),
                                 new KeepShelf(garage, CLOCK),
+                                new ShowWear(garage, knownDriver),
                                 new KeepPhoto(garage, CLOCK),
                                 new OwnList(garage, ListKind.CLASSES, CLOCK),
                                 new OwnList(garage, ListKind.LABELS, CLOCK)),

@@ -14,11 +14,13 @@ import org.lapwright.core.car.shelf.PartState.Service;
  *
  * @param shell around it
  * @param state how it stands
+ * @param wear pace against its laps; empty where too few runs tell
  * @param cars it can be fitted to
  * @param key made up once for the next thing that happens to it
  * @param problems with what was asked; empty when there are none
  */
-public record PartPage(Shell shell, PartState state, List<String> cars, String key, List<String> problems) {
+public record PartPage(
+        Shell shell, PartState state, Optional<WearView> wear, List<String> cars, String key, List<String> problems) {
     /** Copies the lists. */
     public PartPage {
         cars = List.copyOf(cars);

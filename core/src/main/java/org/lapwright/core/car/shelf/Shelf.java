@@ -28,6 +28,25 @@ public record Shelf(List<PartState> parts) {
      * @param driven laps of the cars, in any order: they count for whatever was on the car when they were kept
      */
     public static Shelf of(List<Part> parts, List<Happened> happened, List<LapsDriven> driven) {
+        return new Shelf(lives(parts, happened, driven).values().stream()
+                .map(Life::state)
+                .toList());
+    }
+
+    /**
+     * The runs that a part was on the car for, in the order in which they were kept.
+     *
+     * @param id number of the part
+     * @param parts all parts
+     * @param happened to them, in its order
+     * @param driven laps of the cars, in any order
+     */
+    public static List<RunOnPart> runsOn(long id, List<Part> parts, List<Happened> happened, List<LapsDriven> driven) {
+        Life life = lives(parts, happened, driven).get(id);
+        return life == null ? List.of() : List.copyOf(life.runs);
+    }
+
+    private static Map<Long, Life> lives(List<Part> parts, List<Happened> happened, List<LapsDriven> driven) {
         Map<Long, Life> lives = new LinkedHashMap<>();
         parts.forEach(part -> lives.put(part.id(), new Life(part)));
         List<LapsDriven> inOrder = new ArrayList<>(driven);
@@ -43,7 +62,7 @@ public record Shelf(List<PartState> parts) {
             }
         }
         inOrder.subList(next, inOrder.size()).forEach(laps -> drive(lives, laps));
-        return new Shelf(lives.values().stream().map(Life::state).toList());
+        return lives;
     }
 
     /** A part by its number. */
@@ -58,6 +77,7 @@ public record Shelf(List<PartState> parts) {
     /** One part while its story is told. */
     private static final class Life {
         private final Part part;
+        private final List<RunOnPart> runs = new ArrayList<>();
         private final Map<String, Integer> every = new LinkedHashMap<>();
         private final Map<String, Long> doneAtLap = new LinkedHashMap<>();
         private Optional<String> car = Optional.empty();
@@ -70,6 +90,7 @@ public record Shelf(List<PartState> parts) {
 
         void drive(LapsDriven driven) {
             if (car.isPresent() && car.get().equals(driven.car())) {
+                runs.add(new RunOnPart(driven, laps));
                 laps += driven.laps();
             }
         }
