@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.CarFile;
+import org.lapwright.app.files.garage.ScreeningFile;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
@@ -25,6 +26,8 @@ import org.lapwright.app.web.run.RunPage;
 import org.lapwright.app.web.run.RunStream;
 import org.lapwright.app.web.run.RunStream.Shown;
 import org.lapwright.app.web.run.StartPage;
+import org.lapwright.app.web.screening.ScreeningDrive;
+import org.lapwright.app.web.view.SectionView;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.car.rules.RaceClass;
@@ -42,6 +45,7 @@ final class RunRoutes implements AutoCloseable {
     private final ListenHere listenHere;
     private final OwnGarage garage;
     private final OwnList classes;
+    private final OwnList screening;
     private final Pages pages;
     private final RunStream stream;
 
@@ -50,6 +54,7 @@ final class RunRoutes implements AutoCloseable {
         this.listenHere = useCases.run().listenHere();
         this.garage = useCases.physics().garage();
         this.classes = useCases.bench().ownClasses();
+        this.screening = useCases.run().ownScreening();
         this.pages = pages;
         this.stream = new RunStream(this::shown);
         driveLive.watch(stream::changed);
@@ -250,6 +255,9 @@ final class RunRoutes implements AutoCloseable {
     }
 
     private RunPage page(Standing drive) {
+        if (ScreeningDrive.isOne(drive)) {
+            return screeningPage(drive);
+        }
         TrialSettings settings = TrialSettings.DEFAULT.withPlan(drive.fixed().plan());
         return RunPage.of(
                 shell("Run"),
@@ -258,6 +266,20 @@ final class RunRoutes implements AutoCloseable {
                 driveLive.verdict(drive),
                 Forms.sections(driveLive, garage, drive),
                 settings);
+    }
+
+    private RunPage screeningPage(Standing drive) {
+        RunPage page = RunPage.of(
+                shell("Run"), listenHere.state(), drive, Optional.empty(), SectionView.NONE, TrialSettings.DEFAULT);
+        return ScreeningDrive.find(
+                        drive,
+                        screening
+                                .text()
+                                .flatMap(text -> ScreeningFile.read(text).accepted()))
+                .map(timed -> page.ofScreening(timed.todo(drive.progress()), timed.isDone(drive.progress())))
+                .orElseGet(() -> page.ofScreening(
+                        "The plan of these runs has changed meanwhile. End this drive, and time the runs that are left.",
+                        false));
     }
 
     /** How the drive stands, as the stream brings it to the pages. */

@@ -10,11 +10,17 @@ import org.lapwright.app.files.Answers;
 import org.lapwright.app.files.LapReading;
 import org.lapwright.app.files.LapText;
 import org.lapwright.app.files.garage.ScreeningFile;
+import org.lapwright.app.usecase.DriveStore.DriveEvent;
+import org.lapwright.app.usecase.DriveStore.NewDrive;
+import org.lapwright.app.usecase.DriveStore.Press;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
+import org.lapwright.app.usecase.run.DriveLive;
+import org.lapwright.app.usecase.run.Standing;
 import org.lapwright.app.web.compare.Fields;
+import org.lapwright.app.web.screening.ScreeningDrive;
 import org.lapwright.app.web.screening.ScreeningPage;
 import org.lapwright.app.web.screening.ScreeningPage.Typed;
 import org.lapwright.app.web.view.Shell.Tab;
@@ -27,12 +33,14 @@ final class ScreeningRoutes {
 
     private final OwnList screening;
     private final OwnGarage garage;
+    private final DriveLive driveLive;
     private final Pages pages;
     private final SecureRandom lots = new SecureRandom();
 
     ScreeningRoutes(UseCases useCases, Pages pages) {
         this.screening = useCases.run().ownScreening();
         this.garage = useCases.physics().garage();
+        this.driveLive = useCases.run().driveLive();
         this.pages = pages;
     }
 
@@ -50,6 +58,8 @@ final class ScreeningRoutes {
                 case "begin" -> begin(context, fields);
                 case "run" -> run(context, fields);
                 case "undo" -> undo(context, fields);
+                case "time" -> time(context, fields);
+                case "take" -> take(context, fields);
                 default ->
                     throw new Problem(
                             422, "There is no such button.", "Open the screening again. Nothing was changed.");
@@ -116,6 +126,56 @@ final class ScreeningRoutes {
         } catch (IllegalArgumentException none) {
             return Optional.of(Forms.sentence(none));
         }
+    }
+
+    /** Times the runs that are left on the page Run. */
+    private void time(Context context, Fields fields) {
+        ScreeningFile now = present(fields);
+        try {
+            if (now.isDone()) {
+                throw new IllegalArgumentException("all runs are driven");
+            }
+            if (driveLive.open().isPresent()) {
+                throw new IllegalArgumentException("a drive is on; end it under Run first");
+            }
+            NewDrive drive = ScreeningDrive.of(
+                    now,
+                    Forms.whole(fields.text("lane_number"), "lane number"),
+                    Forms.whole(fields.text("warm_up"), "laps to warm up"));
+            driveLive.begin(drive, Forms.key(fields.text("key")));
+            context.redirect("/run", HttpStatus.SEE_OTHER);
+        } catch (IllegalArgumentException wrong) {
+            context.status(422);
+            show(context, new Typed("", "", "", "", ""), Optional.of(now), "", List.of(Forms.sentence(wrong)));
+        }
+    }
+
+    /**
+     * Takes the runs that were timed and ends the drive. Taken once: with its runs the screening is further than where the drive began, so
+     * that a drive which a kill left open belongs to it no longer.
+     */
+    private void take(Context context, Fields fields) {
+        Standing drive = driveLive
+                .open()
+                .filter(open -> fields.text("drive").equals(String.valueOf(open.id())))
+                .orElseThrow(() -> new Problem(
+                        404,
+                        "That drive is not on any more.",
+                        "Open the screening: its runs are there if they were taken."));
+        ScreeningFile before =
+                on().orElseThrow(() -> new Problem(404, "No screening is on.", "Begin one. Nothing was changed."));
+        ScreeningDrive timed = ScreeningDrive.find(drive, Optional.of(before))
+                .orElseThrow(() -> new Problem(
+                        409, "This drive is not of the screening that is on.", "Nothing was changed. Open Run again."));
+        try {
+            screening.keep(timed.with(drive.progress()).text());
+            driveLive.happened(
+                    drive.id(),
+                    List.of(new DriveEvent.Pressed(Press.DROPPED, Forms.key(fields.text("key")) + "-taken")));
+        } catch (IllegalArgumentException impossible) {
+            throw new Problem(422, "Nothing was done.", Forms.sentence(impossible));
+        }
+        context.redirect("/run/screening", HttpStatus.SEE_OTHER);
     }
 
     private void undo(Context context, Fields fields) {

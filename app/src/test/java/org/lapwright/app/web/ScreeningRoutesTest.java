@@ -116,4 +116,114 @@ class ScreeningRoutesTest {
         begin("d\ne\nf", "8");
         assertThat(page()).contains("on: ").doesNotContain("a, b");
     }
+
+    private long sequence;
+    private double at = 100;
+
+    /** A run from a gate: the pass that starts the clock, then laps. */
+    private void drive(int laps, double pace) {
+        StringBuilder passes = new StringBuilder();
+        at += 30;
+        for (int i = 0; i <= laps; i++) {
+            passes.append(passes.isEmpty() ? "" : ",")
+                    .append("{\"source\":\"g\",\"boot\":\"b\",\"sequence\":%d,\"lane\":2,\"time_ns\":%d}"
+                            .formatted(sequence++, Math.round(at * 1e9)));
+            at += pace + 0.001 * i;
+        }
+        assertThat(visitor.postJson("/api/passes", "{\"passes\":[" + passes + "]}")
+                        .statusCode())
+                .isEqualTo(200);
+    }
+
+    private String time(int driven) {
+        return visitor.post(
+                        "/run/screening",
+                        Map.of(
+                                "do",
+                                "time",
+                                "driven",
+                                "" + driven,
+                                "lane_number",
+                                "2",
+                                "warm_up",
+                                "0",
+                                "key",
+                                "t" + driven))
+                .body();
+    }
+
+    private HttpResponse<String> press(String path, String button) {
+        String page = visitor.get("/run").body();
+        return visitor.post(path, Map.of("drive", found(page, "drive"), "key", found(page, "key"), "do", button));
+    }
+
+    private static String found(String page, String name) {
+        Matcher found =
+                Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(page);
+        assertThat(found.find()).as(name).isTrue();
+        return found.group(1);
+    }
+
+    @Test
+    void theRunsComeFromAGateInTwoSittings() {
+        begin("a\nb\nc", "8");
+        time(0);
+        assertThat(visitor.get("/run").body()).contains("Run 1 of 8, ", "the first pass starts the clock");
+        drive(5, 6.2);
+        assertThat(visitor.get("/run").body())
+                .contains("Run done. Make the car ready for run 2, ")
+                .doesNotContain("Stop and keep it");
+        press("/run/press", "next-run");
+        drive(5, 6.3);
+        press("/run/press", "next-run");
+        drive(2, 6.3);
+        assertThat(press("/run/screening", "take").statusCode()).isEqualTo(303);
+        assertThat(page()).contains("pace 6.202 s", "pace 6.302 s", "Keep run 3");
+        assertThat(visitor.get("/run").body()).contains("Begin");
+        time(2);
+        for (int run = 3; run <= 8; run++) {
+            assertThat(visitor.get("/run").body()).contains("Run " + run + " of 8");
+            drive(5, 6.2 + 0.01 * run);
+            if (run < 8) {
+                press("/run/press", "next-run");
+            }
+        }
+        assertThat(visitor.get("/run").body()).contains("All runs are driven.", "Take the runs into the plan");
+        press("/run/screening", "take");
+        assertThat(page()).contains("What stands out");
+        assertThat(visitor.get("/kept").body()).doesNotContain("Several tweaks");
+    }
+
+    @Test
+    void aRunThatIsLeftAloneIsTimedToo() {
+        begin("a\nb\nc", "8");
+        for (int run = 0; run < 7; run++) {
+            run(run, "6.2\n6.21\n6.22\n6.2\n6.23");
+        }
+        time(7);
+        drive(5, 6.4);
+        assertThat(visitor.get("/run").body()).contains("All runs are driven.");
+        press("/run/screening", "take");
+        assertThat(page()).contains("What stands out", "pace 6.402 s");
+    }
+
+    @Test
+    void whatDoesNotFitTogetherIsRefusedAndLosesNothing() {
+        begin("a\nb\nc", "8");
+        time(0);
+        drive(5, 6.2);
+        run(0, "6.2\n6.21\n6.22\n6.2\n6.23");
+        assertThat(visitor.get("/run").body()).contains("The plan of these runs has changed meanwhile.");
+        assertThat(press("/run/screening", "take").statusCode()).isEqualTo(409);
+        assertThat(time(1)).contains("A drive is on; end it under Run first.");
+        press("/run/press", "dropped");
+        assertThat(visitor.post("/run/screening", Map.of("do", "take", "drive", "1", "key", "k"))
+                        .statusCode())
+                .isEqualTo(404);
+        assertThat(visitor.post(
+                                "/run/screening",
+                                Map.of("do", "time", "driven", "1", "lane_number", "x", "warm_up", "0"))
+                        .body())
+                .contains("give a whole number");
+    }
 }

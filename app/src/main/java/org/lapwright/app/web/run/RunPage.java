@@ -46,6 +46,7 @@ import org.lapwright.core.trial.session.TrialSettings;
  * @param paused whether the run is held up
  * @param runDone whether the car can be made ready for the next run
  * @param done whether the plan is driven
+ * @param screening whether it times the runs of several tweaks at once, which are judged there
  * @param laps of this run, the newest first
  * @param sections where on the lap the change brings or costs time
  * @param key for what is pressed on this state: two people who press one button on one state press it once
@@ -66,6 +67,7 @@ public record RunPage(
         boolean paused,
         boolean runDone,
         boolean done,
+        boolean screening,
         List<LapRow> laps,
         SectionView sections,
         String key) {
@@ -140,9 +142,38 @@ public record RunPage(
                 progress.paused(),
                 progress.isRunDone(),
                 done,
+                false,
                 rows(laps, progress.splits()),
                 sections,
                 "drive" + drive.name());
+    }
+
+    /** The page of a drive that times the runs of a screening: nothing is judged here. */
+    public RunPage ofScreening(String now, boolean driven) {
+        List<RunMark> numbered = new ArrayList<>();
+        for (RunMark mark : runs) {
+            numbered.add(new RunMark(Integer.toString(numbered.size() + 1), mark.state(), mark.laps()));
+        }
+        return new RunPage(
+                shell,
+                gate,
+                id,
+                seen,
+                fixed,
+                now,
+                last,
+                pace,
+                left,
+                numbered,
+                "",
+                "",
+                paused,
+                runDone,
+                driven,
+                true,
+                laps,
+                SectionView.NONE,
+                key);
     }
 
     /** The state that is shown, by its name: it begins with the drive's number. */
