@@ -36,13 +36,17 @@ public final class SerialSource implements TimingSource {
     static SerialSource open(String name, LongSupplier clock) throws IOException {
         SerialPort port = port(name);
         if (!port.openPort()) {
-            String others = Arrays.stream(SerialPort.getCommPorts())
-                    .map(each -> each.getSystemPortPath())
-                    .collect(Collectors.joining(", "));
-            throw new IOException("there is no such port, another program has it, or it is not allowed; "
-                    + (others.isEmpty() ? "no serial port is there" : "the ports here are " + others));
+            throw new IOException(
+                    "there is no such port, another program has it, or it is not allowed; " + portsHere());
         }
         return new SerialSource(name, clock, port);
+    }
+
+    private static String portsHere() {
+        String ports = Arrays.stream(SerialPort.getCommPorts())
+                .map(each -> each.getSystemPortPath())
+                .collect(Collectors.joining(", "));
+        return ports.isEmpty() ? "no serial port is there" : "the ports here are " + ports;
     }
 
     private static SerialPort port(String name) throws IOException {
@@ -53,7 +57,7 @@ public final class SerialSource implements TimingSource {
             return port;
         } catch (RuntimeException none) {
             // The library's own exception for a name that it does not know is unchecked.
-            throw new IOException("there is no such port", none);
+            throw new IOException("there is no such port; " + portsHere(), none);
         }
     }
 

@@ -42,7 +42,6 @@ class SoakTest {
 
     private final List<Pass> waiting = new ArrayList<>();
     private final List<Long> usedBytes = new ArrayList<>();
-    private DriveLive driveLive;
 
     @TempDir
     Path folder;
@@ -104,7 +103,8 @@ class SoakTest {
             KnownDriver driver = new KnownDriver(garage);
             JudgeChange judge = new JudgeChange();
             Clock clock = Clock.systemUTC();
-            driveLive = new DriveLive(garage, judge, new KeepComparison(garage, judge, driver, clock), driver, clock);
+            DriveLive driveLive =
+                    new DriveLive(garage, judge, new KeepComparison(garage, judge, driver, clock), driver, clock);
             driveLive.begin(
                     new NewDrive(
                             "Dunlin",
@@ -118,8 +118,8 @@ class SoakTest {
                             0),
                     "soak");
             Sent news = new Sent();
-            new Gates(System::nanoTime).lines(new Day()).listen(this::take, news);
-            hand();
+            new Gates(System::nanoTime).lines(new Day()).listen(passes -> take(passes, driveLive), news);
+            hand(driveLive);
             List<TimedLap> laps = driveLive.open().orElseThrow().progress().session().runs().stream()
                     .flatMap(run -> run.run().laps().stream())
                     .toList();
@@ -134,15 +134,15 @@ class SoakTest {
         }
     }
 
-    private boolean take(List<Pass> passes) {
+    private boolean take(List<Pass> passes, DriveLive driveLive) {
         waiting.addAll(passes);
         if (waiting.size() >= TOGETHER) {
-            hand();
+            hand(driveLive);
         }
         return true;
     }
 
-    private void hand() {
+    private void hand(DriveLive driveLive) {
         Standing open = driveLive.open().orElseThrow();
         Progress before = open.progress();
         if (before.isRunDone()) {
