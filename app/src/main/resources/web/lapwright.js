@@ -479,15 +479,66 @@
 
   // A new lap is told once, to ears that asked for it and to screen readers; those get a moment between two, and the newest.
   var TELL_MS = 4000;
-  var last = '';
   var toldAt = 0;
   var timer = 0;
 
-  function lapped() {
+  function newest() {
     var shown = document.querySelector('.run-laps .said');
-    var words = shown ? shown.textContent.trim().replace(/\s+/g, ' ') : '';
+    return shown ? shown.textContent.trim().replace(/\s+/g, ' ') : '';
+  }
+  var last = newest();
+
+  // The lap under way runs from the moment its pass is heard of; how long it took is said by the gate alone.
+  var clock = document.getElementById('running');
+  var seen = document.getElementById('now').dataset.seen;
+  var since = null;
+
+  function clocked() {
+    var now = document.getElementById('now');
+    if (now.dataset.seen !== seen) {
+      var counts = function (name) { return name.split('-').slice(2, 6).join('-'); };
+      since = now.dataset.open !== '1' ? null
+        : counts(now.dataset.seen) !== counts(seen) || since === null ? window.performance.now() : since;
+      seen = now.dataset.seen;
+    }
+    clock.hidden = since === null;
+  }
+  window.setInterval(function () {
+    if (since !== null) {
+      clock.querySelector('.time').textContent = ((window.performance.now() - since) / 1000).toFixed(1) + ' s';
+    }
+  }, 100);
+
+  var sounds = null;
+  function beep() {
+    var times = Array.from(document.querySelectorAll('.run-laps .said')).map(function (each) {
+      return parseFloat(each.textContent.trim().replace(/^\d+\s+/, ''));
+    });
+    var best = times.length > 1 && times[0] <= Math.min.apply(null, times.slice(1));
+    var tone = sounds.createOscillator();
+    var loud = sounds.createGain();
+    tone.frequency.value = best ? 1320 : 880;
+    loud.gain.setValueAtTime(0.3, sounds.currentTime);
+    loud.gain.exponentialRampToValueAtTime(0.001, sounds.currentTime + 0.25);
+    tone.connect(loud).connect(sounds.destination);
+    tone.start();
+    tone.stop(sounds.currentTime + 0.25);
+  }
+  // A browser lets a page make sounds only after somebody has asked for them.
+  document.getElementById('tone').addEventListener('change', function (event) {
+    if (event.target.checked && !sounds && window.AudioContext) {
+      sounds = new window.AudioContext();
+    }
+  });
+
+  function lapped() {
+    clocked();
+    var words = newest();
     if (words && words !== last) {
       last = words;
+      if (sounds && document.getElementById('tone').checked) {
+        beep();
+      }
       window.clearTimeout(timer);
       timer = window.setTimeout(function () {
         toldAt = Date.now();

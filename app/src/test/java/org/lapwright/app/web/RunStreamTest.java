@@ -133,7 +133,7 @@ class RunStreamTest {
     /** The part of the page that the stream brings anew. */
     private static String now(String page) {
         int from = page.indexOf("<div id=\"now\"");
-        String rest = page.substring(from, page.indexOf("<p id=\"link\""));
+        String rest = page.substring(from, page.indexOf("<p id=\"running\""));
         return rest.lines()
                 .map(String::strip)
                 .filter(line -> !line.isEmpty())

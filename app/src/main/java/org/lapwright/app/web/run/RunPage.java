@@ -43,6 +43,7 @@ import org.lapwright.core.trial.session.TrialSettings;
  * @param runs the runs of the plan, how far each is
  * @param verdict so far; empty until both sides have laps
  * @param advice whether to go on or stop; empty until there is a verdict
+ * @param lapOpen whether a lap is under way
  * @param paused whether the run is held up
  * @param runDone whether the car can be made ready for the next run
  * @param done whether the plan is driven
@@ -64,6 +65,7 @@ public record RunPage(
         List<RunMark> runs,
         String verdict,
         String advice,
+        boolean lapOpen,
         boolean paused,
         boolean runDone,
         boolean done,
@@ -139,6 +141,7 @@ public record RunPage(
                 verdict.map(found -> new VerdictInWords(found, settings).headline())
                         .orElse(""),
                 verdict.map(found -> advice(found, settings, done)).orElse(""),
+                progress.lapOpen() && !progress.isRunDone() && !progress.paused(),
                 progress.paused(),
                 progress.isRunDone(),
                 done,
@@ -167,6 +170,7 @@ public record RunPage(
                 numbered,
                 "",
                 "",
+                lapOpen,
                 paused,
                 runDone,
                 driven,
