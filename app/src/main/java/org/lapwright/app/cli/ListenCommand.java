@@ -2,6 +2,7 @@ package org.lapwright.app.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +10,7 @@ import org.lapwright.app.files.VerdictJson;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.JudgeChange;
+import org.lapwright.app.usecase.SectionsInWords;
 import org.lapwright.app.usecase.VerdictInWords;
 import org.lapwright.app.usecase.capture.PassSink;
 import org.lapwright.app.usecase.capture.SourceNews;
@@ -17,6 +19,7 @@ import org.lapwright.app.usecase.run.Progress;
 import org.lapwright.app.usecase.run.RunCutter;
 import org.lapwright.core.laps.pass.Pass;
 import org.lapwright.core.trial.Verdict;
+import org.lapwright.core.trial.section.SectionJudge;
 import org.lapwright.core.trial.session.RunPlan;
 import org.lapwright.core.trial.session.Session;
 import org.lapwright.core.trial.session.TrialSettings;
@@ -159,6 +162,9 @@ final class ListenCommand implements Callable<Integer> {
             return NOT_DRIVEN;
         }
         print(out, session.get());
+        if (!json) {
+            printSections(out, cutter.progress());
+        }
         return 0;
     }
 
@@ -271,6 +277,20 @@ final class ListenCommand implements Callable<Integer> {
                 .filter(text -> !text.isBlank())
                 .ifPresent(out::println);
         out.println(words.consistency());
+    }
+
+    /** Where on the lap, where section gates saw the car. */
+    private void printSections(PrintWriter out, Progress progress) {
+        SectionsInWords sections = SectionsInWords.of(
+                SectionJudge.judge(progress.session(), progress.splits(), settings(), judgeChange::judge), List.of());
+        if (sections.rows().isEmpty()) {
+            return;
+        }
+        out.println();
+        out.println(sections.sentence());
+        for (SectionsInWords.Row row : sections.rows()) {
+            out.println("%-12s%8s%8s   %s".formatted(row.name(), row.before(), row.after(), row.difference()));
+        }
     }
 
     /** Counts what was wrong on the wire, and says at once what the racer can mend. */

@@ -13,10 +13,10 @@ import org.lapwright.app.files.garage.CarFile;
 import org.lapwright.app.files.garage.FileReading;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.KeptFile;
+import org.lapwright.app.usecase.SectionsInWords;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.run.DriveLive;
 import org.lapwright.app.usecase.run.Standing;
-import org.lapwright.app.web.view.SectionView;
 import org.lapwright.core.track.Track;
 import org.lapwright.core.trial.section.JudgedSection;
 
@@ -113,15 +113,15 @@ final class Forms {
     }
 
     /** Where on the lap the change of a drive brings or costs time; sections have the names that the track's gates have on file. */
-    static SectionView sections(DriveLive driveLive, OwnGarage garage, Standing drive) {
+    static SectionsInWords sections(DriveLive driveLive, OwnGarage garage, Standing drive) {
         List<JudgedSection> sections = driveLive.sections(drive);
         if (sections.isEmpty()) {
-            return SectionView.NONE;
+            return SectionsInWords.NONE;
         }
         List<String> gates = track(garage, drive.fixed().track())
                 .map(track -> track.gates().stream().map(gate -> gate.name()).toList())
                 .orElse(List.of());
-        return SectionView.of(sections, gates);
+        return SectionsInWords.of(sections, gates);
     }
 
     /** What its file says. */

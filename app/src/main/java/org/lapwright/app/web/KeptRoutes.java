@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
+import org.lapwright.app.usecase.SectionsInWords;
 import org.lapwright.app.usecase.ShowKept;
 import org.lapwright.app.usecase.run.DriveLive;
 import org.lapwright.app.web.view.ExampleView;
 import org.lapwright.app.web.view.KeptListPage;
 import org.lapwright.app.web.view.KeptPage;
-import org.lapwright.app.web.view.SectionView;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.app.web.view.VerdictView;
 
@@ -71,12 +71,12 @@ final class KeptRoutes {
                         what.example() ? example("/kept") : ExampleView.NONE));
     }
 
-    private SectionView sections(long comparison) {
+    private SectionsInWords sections(long comparison) {
         DriveLive driveLive = useCases.run().driveLive();
         return driveLive
                 .keptAs(comparison)
                 .map(drive -> Forms.sections(driveLive, useCases.physics().garage(), drive))
-                .orElse(SectionView.NONE);
+                .orElse(SectionsInWords.NONE);
     }
 
     void remove(Context context) {

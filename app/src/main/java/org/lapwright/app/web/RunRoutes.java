@@ -16,6 +16,7 @@ import org.lapwright.app.usecase.DriveStore.Press;
 import org.lapwright.app.usecase.KeptFile;
 import org.lapwright.app.usecase.OwnList;
 import org.lapwright.app.usecase.SavedComparison;
+import org.lapwright.app.usecase.SectionsInWords;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.physics.OwnGarage;
 import org.lapwright.app.usecase.run.DriveLive;
@@ -27,7 +28,6 @@ import org.lapwright.app.web.run.RunStream;
 import org.lapwright.app.web.run.RunStream.Shown;
 import org.lapwright.app.web.run.StartPage;
 import org.lapwright.app.web.screening.ScreeningDrive;
-import org.lapwright.app.web.view.SectionView;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.app.web.view.Shell.Tab;
 import org.lapwright.core.car.rules.RaceClass;
@@ -270,7 +270,7 @@ final class RunRoutes implements AutoCloseable {
 
     private RunPage screeningPage(Standing drive) {
         RunPage page = RunPage.of(
-                shell("Run"), listenHere.state(), drive, Optional.empty(), SectionView.NONE, TrialSettings.DEFAULT);
+                shell("Run"), listenHere.state(), drive, Optional.empty(), SectionsInWords.NONE, TrialSettings.DEFAULT);
         return ScreeningDrive.find(
                         drive,
                         screening

@@ -74,6 +74,23 @@ class ListenCommandTest {
         assertThat(listen("--json").json().path("verdict").asText()).isEqualTo("faster");
     }
 
+    @Test
+    void sectionGatesShowWhereTheChangeGains() throws IOException {
+        for (double firstS : new double[] {2.4, 2.3, 2.3, 2.4}) {
+            at += 60;
+            pass();
+            for (int i = 0; i < 10; i++) {
+                at += firstS + 0.01 * random.nextGaussian();
+                line("P,%d,1,%d,1,1".formatted(sequence++, Math.round(at * 1e6)));
+                at += 3.9 + 0.01 * random.nextGaussian();
+                pass();
+            }
+        }
+        assertThat(listen().out())
+                .contains("With the change faster in section 1.")
+                .containsPattern("section 2 +3\\.9\\d{2}|section 2 +3\\.8\\d{2}");
+    }
+
     /** Three laps a run say next to nothing of the spread; an interval over five orders of magnitude is no sentence. */
     @Test
     void aSpreadThatMayBeAnythingIsSaidToBeSo() throws IOException {

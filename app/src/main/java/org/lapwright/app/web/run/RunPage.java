@@ -9,11 +9,11 @@ import java.util.stream.Stream;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.LapInWords;
+import org.lapwright.app.usecase.SectionsInWords;
 import org.lapwright.app.usecase.VerdictInWords;
 import org.lapwright.app.usecase.run.GateState;
 import org.lapwright.app.usecase.run.Progress;
 import org.lapwright.app.usecase.run.Standing;
-import org.lapwright.app.web.view.SectionView;
 import org.lapwright.app.web.view.Shell;
 import org.lapwright.core.laps.Lap;
 import org.lapwright.core.laps.Sorting;
@@ -71,7 +71,7 @@ public record RunPage(
         boolean done,
         boolean screening,
         List<LapRow> laps,
-        SectionView sections,
+        SectionsInWords sections,
         String key) {
     /** Copies the lists. */
     public RunPage {
@@ -111,7 +111,7 @@ public record RunPage(
             GateState gate,
             Standing drive,
             Optional<Verdict> verdict,
-            SectionView sections,
+            SectionsInWords sections,
             TrialSettings settings) {
         Progress progress = drive.progress();
         RunPlan plan = drive.fixed().plan();
@@ -176,7 +176,7 @@ public record RunPage(
                 driven,
                 true,
                 laps,
-                SectionView.NONE,
+                SectionsInWords.NONE,
                 key);
     }
 

@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.KeptComparison;
 import org.lapwright.app.usecase.SavedComparison;
+import org.lapwright.app.usecase.SectionsInWords;
 import org.lapwright.app.web.compare.Fixed;
 import org.lapwright.core.trial.session.Side;
 
@@ -32,7 +33,7 @@ public record KeptPage(
         KeptComparison kept,
         String notice,
         VerdictView verdict,
-        SectionView sections,
+        SectionsInWords sections,
         ExampleView example) {
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
 

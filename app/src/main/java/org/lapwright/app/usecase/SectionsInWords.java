@@ -1,9 +1,8 @@
-package org.lapwright.app.web.view;
+package org.lapwright.app.usecase;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.lapwright.app.usecase.Figures;
 import org.lapwright.core.trial.Decision;
 import org.lapwright.core.trial.Difference;
 import org.lapwright.core.trial.Verdict;
@@ -15,12 +14,12 @@ import org.lapwright.core.trial.section.JudgedSection;
  * @param sentence what can be said of it
  * @param rows a section each
  */
-public record SectionView(String sentence, List<Row> rows) {
+public record SectionsInWords(String sentence, List<Row> rows) {
     /** No sections. */
-    public static final SectionView NONE = new SectionView("", List.of());
+    public static final SectionsInWords NONE = new SectionsInWords("", List.of());
 
     /** Copies the list. */
-    public SectionView {
+    public SectionsInWords {
         rows = List.copyOf(rows);
     }
 
@@ -36,7 +35,7 @@ public record SectionView(String sentence, List<Row> rows) {
     public record Row(String name, String before, String after, String difference, String told) {}
 
     /** Sections in words; {@code gates} are the names of those that the track has on file, in their order. */
-    public static SectionView of(List<JudgedSection> sections, List<String> gates) {
+    public static SectionsInWords of(List<JudgedSection> sections, List<String> gates) {
         if (sections.isEmpty()) {
             return NONE;
         }
@@ -49,7 +48,7 @@ public record SectionView(String sentence, List<Row> rows) {
                     name,
                     seconds(verdict.before().paceS()),
                     seconds(verdict.after().paceS()),
-                    verdict.difference().map(SectionView::difference).orElse(Figures.NONE),
+                    verdict.difference().map(SectionsInWords::difference).orElse(Figures.NONE),
                     told(verdict.decision())));
             if (verdict.decision() == Decision.FASTER || verdict.decision() == Decision.SLOWER) {
                 told.add("%s %s".formatted(told(verdict.decision()), name));
@@ -57,7 +56,7 @@ public record SectionView(String sentence, List<Row> rows) {
         }
         String sentence =
                 told.isEmpty() ? "No section stands out yet." : "With the change " + String.join(", ", told) + ".";
-        return new SectionView(sentence, rows);
+        return new SectionsInWords(sentence, rows);
     }
 
     private static String name(int number, int sections, List<String> gates) {
