@@ -13,7 +13,6 @@ import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.GarageStore;
 import org.lapwright.app.usecase.ShowLadder;
 import org.lapwright.core.trial.ladder.LadderEntry;
-import org.lapwright.core.trial.ladder.LaneEffect;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -96,10 +95,7 @@ final class LadderCommand implements Callable<Integer> {
         if (lane == null) {
             return "";
         }
-        List<String> lanes = ladder.ranking(chosen, "").lanes().stream()
-                .map(LaneEffect::lane)
-                .filter(name -> !name.isEmpty())
-                .toList();
+        List<String> lanes = ladder.ranking(chosen, "").laneNames();
         return lanes.stream()
                 .filter(lane::equalsIgnoreCase)
                 .findFirst()

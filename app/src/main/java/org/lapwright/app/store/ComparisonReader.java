@@ -83,15 +83,19 @@ final class ComparisonReader {
             WHERE <which>
             ORDER BY o.run_id, o.position""";
 
-    /** Runs on one track of the set-ups that the cars had at a time. */
-    private static final String PRESENT_RUNS = """
-            SELECT car.id AS car_id, car.name, car.example, run.id AS run_id, lane.name AS lane
+    /** Runs with their cars, tracks and, where one was said, lanes. */
+    private static final String RUNS_WITH_PLACES = """
             FROM comparison_run cr
             JOIN comparison c ON c.id = cr.comparison_id
             JOIN run ON run.id = cr.run_id
             JOIN track ON track.id = run.track_id
             LEFT JOIN lane ON lane.id = run.lane_id
-            JOIN car ON car.id = c.car_id
+            JOIN car ON car.id = c.car_id""";
+
+    /** Runs on one track of the set-ups that the cars had at a time. */
+    private static final String PRESENT_RUNS = """
+            SELECT car.id AS car_id, car.name, car.example, run.id AS run_id, lane.name AS lane
+            %s
             JOIN (SELECT newest.car_id, %s AS set_up_id
                   FROM comparison c
                   JOIN (SELECT car_id, MAX(id) AS id FROM comparison WHERE archived_at IS NULL AND saved_at <= :until
@@ -99,18 +103,13 @@ final class ComparisonReader {
                     ON newest.id = c.id) present
               ON present.car_id = c.car_id AND present.set_up_id = run.set_up_id
             WHERE c.archived_at IS NULL AND c.saved_at <= :until AND track.name_key = :track
-            ORDER BY run.id""".formatted(STAYING);
+            ORDER BY run.id""".formatted(RUNS_WITH_PLACES, STAYING);
 
     private static final String RUNS_OF_CAR = """
             SELECT run.id AS run_id, run.set_up_id, track.name AS track, lane.name AS lane, run.saved_at
-            FROM comparison_run cr
-            JOIN comparison c ON c.id = cr.comparison_id
-            JOIN run ON run.id = cr.run_id
-            JOIN track ON track.id = run.track_id
-            LEFT JOIN lane ON lane.id = run.lane_id
-            JOIN car ON car.id = c.car_id
+            %s
             WHERE c.archived_at IS NULL AND car.name_key = :car AND NOT car.example
-            ORDER BY run.id""";
+            ORDER BY run.id""".formatted(RUNS_WITH_PLACES);
 
     private static final String TRACKS = """
             SELECT track.name

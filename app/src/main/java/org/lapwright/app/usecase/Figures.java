@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.lapwright.core.units.Interval;
 
 /** How numbers are written for people: a decimal point, no grouping of digits under 10,000, the unit after a space. */
@@ -29,6 +30,11 @@ public final class Figures {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
         boolean zero = text.chars().noneMatch(digit -> digit >= '1' && digit <= '9');
         return value < 0 && !zero ? "−" + text : text;
+    }
+
+    /** The same of a number that may be absent, which is {@link #NONE} then. */
+    public static String fixed(OptionalDouble value, int decimals) {
+        return value.isPresent() ? fixed(value.getAsDouble(), decimals) : NONE;
     }
 
     /** A number with its sign, such as {@code +0.07}. */
@@ -63,6 +69,11 @@ public final class Figures {
     /** A number of laps: {@code 1 lap}, {@code 22 laps}. */
     public static String laps(long number) {
         return count(number) + (number == 1 ? " lap" : " laps");
+    }
+
+    /** A number of passes: {@code 1 pass}, {@code 22 passes}. */
+    public static String passes(long number) {
+        return count(number) + (number == 1 ? " pass" : " passes");
     }
 
     /** How many decimals of a second it takes to tell the ends of an interval from zero and from each other. */

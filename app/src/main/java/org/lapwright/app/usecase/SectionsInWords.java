@@ -2,11 +2,11 @@ package org.lapwright.app.usecase;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.lapwright.core.trial.Decision;
 import org.lapwright.core.trial.Difference;
 import org.lapwright.core.trial.Verdict;
 import org.lapwright.core.trial.section.JudgedSection;
+import org.lapwright.core.units.Interval;
 
 /**
  * Where on the lap the change brings or costs time.
@@ -30,9 +30,8 @@ public record SectionsInWords(String sentence, List<Row> rows) {
      * @param before pace before, s
      * @param after pace after, s
      * @param difference after less before with its interval, s
-     * @param told what is sure of that; empty while nothing is
      */
-    public record Row(String name, String before, String after, String difference, String told) {}
+    public record Row(String name, String before, String after, String difference) {}
 
     /** Sections in words; {@code gates} are the names of those that the track has on file, in their order. */
     public static SectionsInWords of(List<JudgedSection> sections, List<String> gates) {
@@ -46,12 +45,13 @@ public record SectionsInWords(String sentence, List<Row> rows) {
             Verdict verdict = section.verdict();
             rows.add(new Row(
                     name,
-                    seconds(verdict.before().paceS()),
-                    seconds(verdict.after().paceS()),
-                    verdict.difference().map(SectionsInWords::difference).orElse(Figures.NONE),
-                    told(verdict.decision())));
-            if (verdict.decision() == Decision.FASTER || verdict.decision() == Decision.SLOWER) {
-                told.add("%s %s".formatted(told(verdict.decision()), name));
+                    Figures.fixed(verdict.before().paceS(), 3),
+                    Figures.fixed(verdict.after().paceS(), 3),
+                    verdict.difference().map(SectionsInWords::difference).orElse(Figures.NONE)));
+            if (verdict.decision() == Decision.FASTER) {
+                told.add("faster in " + name);
+            } else if (verdict.decision() == Decision.SLOWER) {
+                told.add("slower in " + name);
             }
         }
         String sentence =
@@ -66,25 +66,12 @@ public record SectionsInWords(String sentence, List<Row> rows) {
         return "section " + number;
     }
 
-    private static String told(Decision decision) {
-        return switch (decision) {
-            case FASTER -> "faster in";
-            case SLOWER -> "slower in";
-            case LEVEL -> "level";
-            case MORE_LAPS -> "";
-        };
-    }
-
-    private static String seconds(OptionalDouble seconds) {
-        return seconds.isPresent() ? Figures.fixed(seconds.getAsDouble(), 3) : Figures.NONE;
-    }
-
     private static String difference(Difference difference) {
-        double low = difference.intervalS().low();
-        double high = difference.intervalS().high();
+        Interval interval = difference.intervalS();
         String estimate = Figures.signed(difference.seconds(), 3);
-        return Double.isFinite(low) && Double.isFinite(high)
-                ? "%s (%s to %s)".formatted(estimate, Figures.signed(low, 3), Figures.signed(high, 3))
+        return interval.isBounded()
+                ? "%s (%s to %s)"
+                        .formatted(estimate, Figures.signed(interval.low(), 3), Figures.signed(interval.high(), 3))
                 : estimate;
     }
 }

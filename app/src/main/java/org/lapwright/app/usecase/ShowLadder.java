@@ -115,7 +115,7 @@ public final class ShowLadder {
                 example ? Ranking.NONE : Ladder.rank(on(which.lane(), store.lapsOnTrack(which.track(), then)), prior);
         Ranked now = new Ranked(revision, then, Ladder.rank(on(which.lane(), cars), prior), earlier, example);
         // A name that nobody keeps laps under may be anything, and is not remembered.
-        if (!now.ranking().entries().isEmpty()) {
+        if (!cars.isEmpty()) {
             remembered.put(which, now);
         }
         return now;

@@ -37,18 +37,14 @@ final class LadderRoutes {
     }
 
     private LaneView lanes(Context context, String track) {
-        LaneView all = LaneView.of(ladder.ranking(track, ""), "");
-        String asked = Forms.asked(context, "lane");
-        if (asked.isEmpty() || all.names().isEmpty()) {
-            return all;
-        }
-        if (!all.names().contains(asked)) {
+        LaneView lanes = LaneView.of(ladder.ranking(track, ""), Forms.asked(context, "lane"));
+        if (!lanes.chosen().isEmpty() && !lanes.names().contains(lanes.chosen())) {
             throw new Problem(
                     404,
                     "There are no laps on a lane of that name.",
                     "The lanes of each track are under Ladder. Nothing is lost.");
         }
-        return LaneView.of(ladder.ranking(track, ""), asked);
+        return lanes;
     }
 
     void show(Context context) {

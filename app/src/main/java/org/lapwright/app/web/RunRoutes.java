@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.files.garage.CarFile;
-import org.lapwright.app.files.garage.ScreeningFile;
 import org.lapwright.app.files.garage.TrackFile;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
 import org.lapwright.app.usecase.DriveStore.NewDrive;
@@ -271,11 +270,7 @@ final class RunRoutes implements AutoCloseable {
     private RunPage screeningPage(Standing drive) {
         RunPage page = RunPage.of(
                 shell("Run"), listenHere.state(), drive, Optional.empty(), SectionsInWords.NONE, TrialSettings.DEFAULT);
-        return ScreeningDrive.find(
-                        drive,
-                        screening
-                                .text()
-                                .flatMap(text -> ScreeningFile.read(text).accepted()))
+        return ScreeningDrive.find(drive, ScreeningRoutes.kept(screening))
                 .map(timed -> page.ofScreening(timed.todo(drive.progress()), timed.isDone(drive.progress())))
                 .orElseGet(() -> page.ofScreening(
                         "The plan of these runs has changed meanwhile. End this drive, and time the runs that are left.",

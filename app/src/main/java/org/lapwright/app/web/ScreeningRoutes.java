@@ -196,9 +196,13 @@ final class ScreeningRoutes {
         return now;
     }
 
-    /** What cannot be read counts as none. */
-    private Optional<ScreeningFile> on() {
+    /** The screening that is on; what cannot be read counts as none. */
+    static Optional<ScreeningFile> kept(OwnList screening) {
         return screening.text().flatMap(text -> ScreeningFile.read(text).accepted());
+    }
+
+    private Optional<ScreeningFile> on() {
+        return kept(screening);
     }
 
     private void show(Context context, Typed typed, Optional<ScreeningFile> on, String laps, List<String> problems) {

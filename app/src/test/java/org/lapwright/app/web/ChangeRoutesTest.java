@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -29,19 +27,12 @@ class ChangeRoutesTest {
         stage.close();
     }
 
-    private static String field(String page, String name) {
-        Matcher found =
-                Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(page);
-        assertThat(found.find()).as(name).isTrue();
-        return found.group(1);
-    }
-
     /** The form of a kind as the page offers it, with the button that logs it. */
     private Map<String, String> form(String car, String kind) {
         String page = visitor.get("/bench/change?name=" + car + "&kind=" + kind).body();
         Map<String, String> form = new HashMap<>(Map.of("name", car, "kind", kind, "do", "log"));
-        form.put("present", field(page, "present"));
-        form.put("key", field(page, "key"));
+        form.put("present", Visitor.field(page, "present"));
+        form.put("key", Visitor.field(page, "key"));
         return form;
     }
 
@@ -75,7 +66,8 @@ class ChangeRoutesTest {
         assertThat(history().presentStep().words()).isEqualTo("tyres trued from 20 to 19.5 mm");
         String car = visitor.get("/bench/car?name=plain&logged").body();
         assertThat(car).contains("Logged.", "tyres trued from 20 to 19.5 mm", "Undo it", "19.5");
-        Map<String, String> undo = Map.of("name", "plain", "present", field(car, "present"), "key", field(car, "key"));
+        Map<String, String> undo =
+                Map.of("name", "plain", "present", Visitor.field(car, "present"), "key", Visitor.field(car, "key"));
         assertThat(visitor.post("/bench/undo", undo).statusCode()).isEqualTo(303);
         assertThat(history().presentStep().kind()).isEqualTo("first");
         assertThat(visitor.post("/bench/undo", undo).statusCode())
@@ -99,7 +91,7 @@ class ChangeRoutesTest {
                 "present",
                 Long.toString(trued),
                 "key",
-                field(page, "key"),
+                Visitor.field(page, "key"),
                 "to",
                 Long.toString(first));
         assertThat(visitor.post("/bench/back", back).statusCode()).isEqualTo(303);
@@ -125,7 +117,7 @@ class ChangeRoutesTest {
         assertThat(conflict.statusCode()).isEqualTo(409);
         assertThat(conflict.body()).contains("Another set-up is on “plain” by now: oiled", "new lamp");
         assertThat(history().steps()).hasSize(2);
-        second.put("present", field(conflict.body(), "present"));
+        second.put("present", Visitor.field(conflict.body(), "present"));
         assertThat(visitor.post("/bench/change", second).statusCode()).isEqualTo(303);
         assertThat(history().steps()).hasSize(3);
     }

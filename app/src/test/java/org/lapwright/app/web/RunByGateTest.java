@@ -13,8 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.lapwright.app.capture.Gates;
 import org.lapwright.app.capture.Sent;
@@ -43,14 +41,9 @@ class RunByGateTest {
 
     private static void next(Visitor visitor) {
         String page = visitor.get("/run").body();
-        visitor.post("/run/press", Map.of("drive", field(page, "drive"), "key", field(page, "key"), "do", "next-run"));
-    }
-
-    private static String field(String page, String name) {
-        Matcher found =
-                Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(page);
-        assertThat(found.find()).as(name).isTrue();
-        return found.group(1);
+        visitor.post(
+                "/run/press",
+                Map.of("drive", Visitor.field(page, "drive"), "key", Visitor.field(page, "key"), "do", "next-run"));
     }
 
     @Test
@@ -144,7 +137,9 @@ class RunByGateTest {
                     .contains("Where on the lap", "With the change faster in section 1.")
                     .containsPattern("section 2</th><td>3\\.\\d{3}</td>");
             String done = visitor.get("/run").body();
-            visitor.post("/run/press", Map.of("drive", field(done, "drive"), "key", field(done, "key"), "do", "kept"));
+            visitor.post(
+                    "/run/press",
+                    Map.of("drive", Visitor.field(done, "drive"), "key", Visitor.field(done, "key"), "do", "kept"));
             assertThat(visitor.get("/kept/1").body()).contains("With the change faster in section 1.");
         }
     }

@@ -6,8 +6,6 @@ import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Random;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,17 +34,11 @@ class RunRoutesTest {
         return visitor.post("/run", form);
     }
 
-    private static String field(String page, String name) {
-        Matcher found =
-                Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(page);
-        assertThat(found.find()).as(name).isTrue();
-        return found.group(1);
-    }
-
     private HttpResponse<String> press(String button) {
         String page = visitor.get("/run").body();
         return visitor.post(
-                "/run/press", Map.of("drive", field(page, "drive"), "key", field(page, "key"), "do", button));
+                "/run/press",
+                Map.of("drive", Visitor.field(page, "drive"), "key", Visitor.field(page, "key"), "do", button));
     }
 
     private HttpResponse<String> send(String passes) {

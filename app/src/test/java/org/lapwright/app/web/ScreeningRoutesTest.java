@@ -154,14 +154,8 @@ class ScreeningRoutesTest {
 
     private HttpResponse<String> press(String path, String button) {
         String page = visitor.get("/run").body();
-        return visitor.post(path, Map.of("drive", found(page, "drive"), "key", found(page, "key"), "do", button));
-    }
-
-    private static String found(String page, String name) {
-        Matcher found =
-                Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(page);
-        assertThat(found.find()).as(name).isTrue();
-        return found.group(1);
+        return visitor.post(
+                path, Map.of("drive", Visitor.field(page, "drive"), "key", Visitor.field(page, "key"), "do", button));
     }
 
     @Test

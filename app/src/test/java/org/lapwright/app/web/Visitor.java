@@ -1,5 +1,7 @@
 package org.lapwright.app.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -69,6 +71,14 @@ final class Visitor {
         return send(HttpRequest.newBuilder(URI.create(stage.url(path)))
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(json)));
+    }
+
+    /** The value of the first field of a name. */
+    static String field(String html, String name) {
+        Matcher found =
+                Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(html);
+        assertThat(found.find()).as(name).isTrue();
+        return found.group(1);
     }
 
     /** The hidden fields of the Before / After page, as its next form would send them. */

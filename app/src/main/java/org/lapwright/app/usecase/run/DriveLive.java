@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.lapwright.app.usecase.DriveStore;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
@@ -42,15 +43,32 @@ public final class DriveLive {
     private Optional<Following> followed = Optional.empty();
 
     /** The last verdict: most passes of a full track are of other lanes and change nothing of it. */
-    private final AtomicReference<@Nullable Judged> judged = new AtomicReference<>();
+    private final Last<Judged, Verdict> judged = new Last<>();
 
     /** The last sections, for the same reason. */
-    private final AtomicReference<@Nullable Sectioned> sectioned = new AtomicReference<>();
+    private final Last<Sectioned, List<JudgedSection>> sectioned = new Last<>();
 
-    private record Sectioned(
-            Session session, List<List<LapSplits>> splits, TrialSettings settings, List<JudgedSection> sections) {}
+    /** What a verdict follows from. */
+    private record Judged(Session session, TrialSettings settings) {}
 
-    private record Judged(Session session, TrialSettings settings, Verdict verdict) {}
+    /** What the sections follow from. */
+    private record Sectioned(Session session, List<List<LapSplits>> splits, TrialSettings settings) {}
+
+    /** The answer that was worked out last; the same question again is not worked out anew. */
+    private static final class Last<Q, A> {
+        private final AtomicReference<@Nullable Known<Q, A>> known = new AtomicReference<>();
+
+        private record Known<Q, A>(Q question, A answer) {}
+
+        A of(Q question, Function<Q, A> work) {
+            Known<Q, A> last = known.get();
+            if (last == null || !last.question().equals(question)) {
+                last = new Known<>(question, work.apply(question));
+                known.set(last);
+            }
+            return last.answer();
+        }
+    }
 
     /** Drives kept in {@code store}. */
     public DriveLive(
@@ -125,17 +143,11 @@ public final class DriveLive {
 
     /** The verdict so far; empty until both sides have laps. */
     public Optional<Verdict> verdict(Standing drive) {
-        return drive.progress().comparable().map(session -> {
-            TrialSettings settings = settings(drive);
-            Judged last = judged.get();
-            if (last == null
-                    || !last.session().equals(session)
-                    || !last.settings().equals(settings)) {
-                last = new Judged(session, settings, judgeChange.judge(session, settings));
-                judged.set(last);
-            }
-            return last.verdict();
-        });
+        return drive.progress()
+                .comparable()
+                .map(session -> judged.of(
+                        new Judged(session, settings(drive)),
+                        asked -> judgeChange.judge(asked.session(), asked.settings())));
     }
 
     /** Where on the lap the change brings or costs time; empty where no section gate saw the car, or a side has no laps. */
@@ -144,18 +156,9 @@ public final class DriveLive {
         if (SectionJudge.gates(progress.splits()) == 0 || progress.comparable().isEmpty()) {
             return List.of();
         }
-        TrialSettings settings = settings(drive);
-        Sectioned last = sectioned.get();
-        if (last == null
-                || !last.session().equals(progress.session())
-                || !last.splits().equals(progress.splits())
-                || !last.settings().equals(settings)) {
-            List<JudgedSection> sections =
-                    SectionJudge.judge(progress.session(), progress.splits(), settings, judgeChange::judge);
-            last = new Sectioned(progress.session(), progress.splits(), settings, sections);
-            sectioned.set(last);
-        }
-        return last.sections();
+        return sectioned.of(
+                new Sectioned(progress.session(), progress.splits(), settings(drive)),
+                asked -> SectionJudge.judge(asked.session(), asked.splits(), asked.settings(), judgeChange::judge));
     }
 
     /**

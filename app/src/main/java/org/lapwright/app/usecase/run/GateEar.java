@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.lapwright.app.usecase.DriveStore.DriveEvent;
+import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.StoreException;
 import org.lapwright.app.usecase.capture.PassSink;
 import org.lapwright.app.usecase.capture.SoundLevel;
@@ -21,6 +22,7 @@ final class GateEar implements PassSink, SourceNews, SoundWatch {
 
     private final DriveLive driveLive;
     private final Runnable changed;
+    private final Runnable troubled;
     private final LevelHistory levels = new LevelHistory();
     private final Deque<String> remarks = new ArrayDeque<>();
     private GateChoice choice;
@@ -29,11 +31,17 @@ final class GateEar implements PassSink, SourceNews, SoundWatch {
     private long taken;
     private boolean ended;
 
-    /** An ear for a gate; {@code changed} is told on the gate's thread. */
-    GateEar(GateChoice choice, DriveLive driveLive, Runnable changed) {
+    /**
+     * An ear for a gate.
+     *
+     * @param changed told on the gate's thread whenever {@link #state} is another one
+     * @param troubled told besides when it is in trouble or out of it
+     */
+    GateEar(GateChoice choice, DriveLive driveLive, Runnable changed, Runnable troubled) {
         this.choice = choice;
         this.driveLive = driveLive;
         this.changed = changed;
+        this.troubled = troubled;
     }
 
     synchronized GateState state() {
@@ -163,15 +171,20 @@ final class GateEar implements PassSink, SourceNews, SoundWatch {
 
     @Override
     public void dropped(long passes) {
-        remark("the gate says that it has lost " + (passes == 1 ? "1 pass" : passes + " passes"));
+        remark("the gate says that it has lost " + Figures.passes(passes));
     }
 
     @Override
     public void gone(String why) {
+        boolean other;
         synchronized (this) {
+            other = !trouble.equals(why);
             trouble = why;
         }
         changed.run();
+        if (other) {
+            troubled.run();
+        }
     }
 
     @Override

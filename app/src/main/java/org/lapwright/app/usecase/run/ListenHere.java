@@ -15,7 +15,6 @@ public final class ListenHere implements AutoCloseable {
     private final DriveLive driveLive;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private final List<Runnable> troubled = new CopyOnWriteArrayList<>();
-    private volatile String known = "";
     private volatile Optional<Ear> ear = Optional.empty();
 
     /** One gate that is listened to, and the thread that does it. */
@@ -49,7 +48,7 @@ public final class ListenHere implements AutoCloseable {
      */
     public synchronized void begin(GateChoice choice) throws IOException {
         end();
-        GateEar gate = new GateEar(choice, driveLive, this::tell);
+        GateEar gate = new GateEar(choice, driveLive, () -> tell(listeners), () -> tell(troubled));
         TimingSource source = switch (choice.kind()) {
             case SOUND -> sources.soundCard(gate);
             case SERIAL -> sources.serial(choice.port());
@@ -58,13 +57,13 @@ public final class ListenHere implements AutoCloseable {
         thread.setDaemon(true);
         ear = Optional.of(new Ear(gate, thread));
         thread.start();
-        tell();
+        tellAll();
     }
 
     /** Asks another least height of a pass on the sound card from now on, in full scale, 0 to 1. */
     public void need(double leastLevel) {
         ear.ifPresent(each -> each.gate().need(leastLevel));
-        tell();
+        tell(listeners);
     }
 
     /** Listens no longer. */
@@ -79,17 +78,16 @@ public final class ListenHere implements AutoCloseable {
             }
         });
         ear = Optional.empty();
-        tell();
+        tellAll();
     }
 
-    private void tell() {
-        listeners.forEach(Runnable::run);
-        GateState state = state();
-        String now = state.choice().map(GateChoice::name).orElse("") + " " + state.trouble();
-        if (!now.equals(known)) {
-            known = now;
-            troubled.forEach(Runnable::run);
-        }
+    private void tellAll() {
+        tell(listeners);
+        tell(troubled);
+    }
+
+    private static void tell(List<Runnable> who) {
+        who.forEach(Runnable::run);
     }
 
     @Override

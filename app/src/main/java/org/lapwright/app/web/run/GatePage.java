@@ -1,6 +1,7 @@
 package org.lapwright.app.web.run;
 
 import java.util.List;
+import org.lapwright.app.usecase.Figures;
 import org.lapwright.app.usecase.run.GateState;
 import org.lapwright.app.web.view.Shell;
 
@@ -52,11 +53,8 @@ public record GatePage(Shell shell, Now now, Typed typed, String problem, String
                 return "No gate is listened to.";
             }
             String name = state.choice().orElseThrow().name();
-            return "Listening to %s: %s, %s of them in a drive.".formatted(name, passes(state.seen()), state.taken());
-        }
-
-        private static String passes(long count) {
-            return count == 1 ? "1 pass" : count + " passes";
+            return "Listening to %s: %s, %s of them in a drive."
+                    .formatted(name, Figures.passes(state.seen()), state.taken());
         }
     }
 }

@@ -132,7 +132,7 @@ public record RunPage(
                 seen(gate, drive),
                 drive.fixed(),
                 todo(progress, plan, done),
-                progress.lastS().isPresent() ? Figures.fixed(progress.lastS().getAsDouble(), 3) : Figures.NONE,
+                Figures.fixed(progress.lastS(), 3),
                 pace(laps),
                 progress.warmUpLeft() > 0
                         ? "%d to warm up, then %d".formatted(progress.warmUpLeft(), progress.lapsLeft())
@@ -268,7 +268,7 @@ public record RunPage(
     private static String splits(LapSplits splits, int gates) {
         return IntStream.rangeClosed(1, gates + 1)
                 .mapToObj(section -> splits.sectionS(section, gates))
-                .map(seconds -> seconds.isPresent() ? Figures.fixed(seconds.getAsDouble(), 3) : Figures.NONE)
+                .map(seconds -> Figures.fixed(seconds, 3))
                 .collect(Collectors.joining(" · "));
     }
 }

@@ -30,11 +30,7 @@ public record LaneView(List<String> names, String chosen, List<String> effects) 
         if (all.lanes().size() < 2) {
             return NONE;
         }
-        List<String> names = all.lanes().stream()
-                .map(LaneEffect::lane)
-                .filter(lane -> !lane.isEmpty())
-                .sorted()
-                .toList();
+        List<String> names = all.laneNames().stream().sorted().toList();
         return new LaneView(names, chosen, chosen.isEmpty() ? effects(all) : List.of());
     }
 

@@ -12,6 +12,14 @@ public record Ranking(List<LadderEntry> entries, List<LaneEffect> lanes) {
     /** Nobody has driven. */
     public static final Ranking NONE = new Ranking(List.of(), List.of());
 
+    /** Names of the lanes that have one, the fastest first. */
+    public List<String> laneNames() {
+        return lanes.stream()
+                .map(LaneEffect::lane)
+                .filter(name -> !name.isEmpty())
+                .toList();
+    }
+
     /** Copies the lists. */
     public Ranking {
         entries = List.copyOf(entries);
